@@ -1,0 +1,72 @@
+import type { Citation } from "./bibliography.ts";
+import type { Unit } from "./unit.ts";
+
+/** A number that goes into a calculation or comes out of it. */
+export interface Quantity {
+  readonly symbol: string;
+  readonly unit: Unit;
+  readonly meaning: string;
+}
+
+/** One worked example: the inputs, the results, how many of the printed digits count, and who printed it. */
+export interface WorkedExample<Input extends string, Result extends string> {
+  readonly given: Readonly<Record<Input, number>>;
+  readonly gives: Partial<Readonly<Record<Result, number>>>;
+  /** Largest difference allowed, relative; what the printed digits allow. */
+  readonly within: number;
+  readonly source: Citation;
+}
+
+/** Why a calculation refuses its inputs: outside its domain there is no number, only this. */
+export interface Refusal {
+  readonly refused: string;
+}
+
+/**
+ * A sourced formula: numbers in, numbers out, no catalogue rows.
+ *
+ * `compute` returns every result as a finite number, or a `Refusal` in words when the inputs are outside `valid`.
+ * `formulas` are printed as they stand and evaluated by the contract kit against `compute`, so they use only the input
+ * and result symbols and the functions of formula.ts. A result that no single expression gives (a search, a case
+ * distinction) has its formula in words, quoted with a leading `"`, and is not evaluated.
+ */
+export interface Calculation<Input extends string = string, Result extends string = string> {
+  readonly name: string;
+  readonly title: string;
+  readonly inputs: Readonly<Record<Input, Quantity>>;
+  readonly results: Readonly<Record<Result, Quantity>>;
+  readonly formulas: Readonly<Record<Result, string>>;
+  readonly source: Citation;
+  /** Where the formula holds, and what happens outside. */
+  readonly valid: string;
+  readonly examples: readonly WorkedExample<Input, Result>[];
+  readonly compute: (inputs: Readonly<Record<Input, number>>) => Readonly<Record<NoInfer<Result>, number>> | Refusal;
+}
+
+/** Declares a calculation; the names of inputs and results are inferred and held together by the compiler. */
+export function calculation<Input extends string, Result extends string>(
+  spec: Calculation<Input, Result>,
+): Calculation<Input, Result> {
+  return {
+    ...spec,
+    compute: (inputs) => {
+      const bad = (Object.keys(spec.inputs) as Input[]).find((key) => !Number.isFinite(inputs[key]));
+      if (bad !== undefined) return { refused: `${spec.inputs[bad].symbol} is not a number` };
+      return spec.compute(inputs);
+    },
+  };
+}
+
+export function isRefusal(outcome: object): outcome is Refusal {
+  return "refused" in outcome;
+}
+
+/** Returns the results, or throws: for callers that have already checked the domain. */
+export function results<Input extends string, Result extends string>(
+  of: Calculation<Input, Result>,
+  inputs: Readonly<Record<Input, number>>,
+): Readonly<Record<Result, number>> {
+  const outcome = of.compute(inputs);
+  if (isRefusal(outcome)) throw new RangeError(`${of.name}: ${outcome.refused}`);
+  return outcome;
+}

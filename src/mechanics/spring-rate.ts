@@ -1,7 +1,7 @@
-import { calculation } from "../core/calculation.ts";
+import { bounded } from "./bounded.ts";
 
 /** Rate of a cylindrical compression spring of round wire. Linear until the coils touch. */
-export const springRate = calculation({
+export const springRate = bounded({
   name: "spring-rate",
   title: "Rate of a compression spring",
   inputs: {
@@ -18,15 +18,14 @@ export const springRate = calculation({
     {
       given: { shearModulus: 81500, wire: 1, meanDiameter: 7, activeCoils: 6 },
       gives: { rate: 4.95 },
-      within: 1e-3,
-      source: "en-13906-1",
+      within: 1e-4,
+      source: "en-13906-1: own arithmetic",
     },
   ],
+  limits: { shearModulus: { above: 0 }, wire: { above: 0 }, activeCoils: { from: 2 } },
   compute: ({ shearModulus, wire, meanDiameter, activeCoils }) => {
-    if (wire <= 0 || shearModulus <= 0) return { refused: "wire and shear modulus must be above zero" };
     const index = meanDiameter / wire;
-    if (index < 3 || index > 16) return { refused: `the spring index ${index.toFixed(2)} is outside 3 to 16` };
-    if (activeCoils < 2) return { refused: "a spring needs at least 2 active coils" };
+    if (!(index >= 3 && index <= 16)) return { refused: `the spring index ${index.toFixed(2)} is outside 3 to 16` };
     return { rate: (shearModulus * wire ** 4) / (8 * meanDiameter ** 3 * activeCoils) };
   },
 });

@@ -1,0 +1,52 @@
+import type { Diagnostic } from "../core/diagnostic.ts";
+import { nearest } from "../core/nearest.ts";
+import type { AnyFamily } from "../parts/family.ts";
+import type { Acceptance } from "./request.ts";
+
+/** Checks on the finished mesh, which every family has. */
+const MESH_CHECKS = ["part-in-keep-out", "wall-too-thin", "overhang-needs-support", "contact-face-missing"];
+/** Found on the finished mesh or in the file itself: no reason makes these right. */
+const NEVER = ["mesh-not-sound", "preset-does-not-resolve"];
+
+/** Returns the diagnostics with every accepted error turned into a warning that repeats the reason. */
+export function applyAcceptance(
+  diagnostics: readonly Diagnostic[],
+  accept: readonly Acceptance[],
+  family: AnyFamily,
+): Diagnostic[] {
+  const forbidden = forbiddenIn(family);
+  const reasons = new Map(accept.filter(({ check }) => !forbidden.has(check)).map((one) => [one.check, one.because]));
+  return diagnostics.map((diagnostic) => {
+    const because = reasons.get(diagnostic.name);
+    if (because === undefined || diagnostic.level !== "error") return diagnostic;
+    return { ...diagnostic, level: "warning" as const, says: `${diagnostic.says} (accepted: ${because})` };
+  });
+}
+
+/** Returns an error for each acceptance that names no check of the family, or one that nobody may accept. */
+export function wrongAcceptances(accept: readonly Acceptance[], family: AnyFamily): Diagnostic[] {
+  const forbidden = forbiddenIn(family);
+  const known = [...family.checks.map(({ name }) => name), ...MESH_CHECKS];
+  return accept.flatMap(({ check }, index) => {
+    if (forbidden.has(check))
+      return [refused(index, `${check} cannot be accepted`, "remove the line and mend what it found")];
+    if (known.includes(check)) return [];
+    return [
+      refused(index, `${check} is no check of a ${family.name}`, nearest(check, known) ?? "the name a message printed"),
+    ];
+  });
+}
+
+function forbiddenIn(family: AnyFamily): ReadonlySet<string> {
+  return new Set([...NEVER, ...family.checks.filter((check) => check.neverAccepted).map(({ name }) => name)]);
+}
+
+/** Returns whether an error was accepted: such a part is marked. */
+export function acceptedAny(diagnostics: readonly Diagnostic[], accept: readonly Acceptance[]): boolean {
+  return diagnostics.some(({ name, level }) => level === "error" && accept.some(({ check }) => check === name));
+}
+
+function refused(index: number, says: string, set: string): Diagnostic {
+  const why = "an acceptance that does not fit would hide nothing, or hide what cannot work";
+  return { name: "preset-does-not-resolve", level: "error", path: ["accept", index, "check"], says, why, set };
+}

@@ -1,0 +1,97 @@
+import { count, type Diagnostic, hasErrors } from "../core/diagnostic.ts";
+import type { Kernel } from "../geometry/kernel.ts";
+import type { Mesh } from "../geometry/mesh.ts";
+import { printMesh } from "../geometry/print-mesh.ts";
+import type { Design } from "../parts/family.ts";
+import type { Piece } from "../parts/piece.ts";
+import { shrinkScale } from "../printing/compensation.ts";
+import type { Printer } from "../printing/printer.ts";
+import { inspect, type Measures } from "../verify/inspect.ts";
+import { acceptedAny, applyAcceptance, wrongAcceptances } from "./accept.ts";
+import { shortHash } from "./hash.ts";
+import type { Request } from "./request.ts";
+import { verifyPiece } from "./verify-piece.ts";
+
+/** One body, built and verified. */
+export interface MadePiece {
+  readonly piece: Piece;
+  /** The mesh as printed: on the bed, centred, on the grid of the file. */
+  readonly mesh: Mesh;
+  readonly measures: Measures;
+}
+
+/** A part worked out, built and verified. With an error among the diagnostics nothing of it may be written. */
+export interface Made {
+  readonly request: Request;
+  readonly design: Design;
+  readonly hash: string;
+  readonly pieces: readonly MadePiece[];
+  readonly diagnostics: readonly Diagnostic[];
+}
+
+/** Returns everything arithmetic says about a part, without building it. */
+export function designPart(request: Request): { design: Design; diagnostics: readonly Diagnostic[] } {
+  const { family, parameters, printer, accept } = request;
+  const first = family.design(parameters, printer);
+  const marked = acceptedAny(first.diagnostics, accept);
+  const design = marked ? family.design(parameters, printer, "X") : first;
+  const raw = [...design.diagnostics, ...uncalibrated(request)];
+  return { design, diagnostics: [...applyAcceptance(raw, accept, family), ...wrongAcceptances(accept, family)] };
+}
+
+/** Builds and verifies a part. With an error from the arithmetic there is nothing to build and `pieces` is empty. */
+export function make(request: Request, kernel: Kernel): Made {
+  const { design, diagnostics } = designPart(request);
+  const hash = hashOf(request);
+  if (hasErrors(diagnostics)) return { request, design, hash, pieces: [], diagnostics };
+  const built = design.pieces().map((piece) => buildPiece(piece, request.printer, kernel));
+  const found = applyAcceptance(
+    built.flatMap((one) => one.diagnostics),
+    request.accept,
+    request.family,
+  );
+  return { request, design, hash, pieces: built.map(({ made }) => made), diagnostics: [...diagnostics, ...found] };
+}
+
+function buildPiece(piece: Piece, printer: Printer, kernel: Kernel): { made: MadePiece; diagnostics: Diagnostic[] } {
+  return kernel.build(piece.solid, (body) => {
+    const raw = body.mesh();
+    const mesh = printMesh(raw, shrinkScale(printer));
+    const { measures, diagnostics } = inspect(mesh, {
+      line: printer.line,
+      layer: printer.layer,
+      bridgeComfort: printer.bridgeComfort,
+      bridgeLimit: printer.bridgeLimit,
+      bed: { x: printer.bedX, y: printer.bedY, z: printer.bedZ },
+      wallError: piece.wall.error,
+      wallWarn: piece.wall.warning,
+    });
+    return { made: { piece, mesh, measures }, diagnostics: [...diagnostics, ...verifyPiece(piece, body, raw)] };
+  });
+}
+
+/** Returns the short hash of what was asked: family, parameters and printer, whatever the file is called. */
+export function hashOf({ family, parameters, printer }: Request): string {
+  return shortHash({ format: 1, part: family.name, parameters, printer });
+}
+
+/** Returns one line such as "2 errors, 1 warning". */
+export function tally(diagnostics: readonly Diagnostic[]): string {
+  const { error, warning } = count(diagnostics);
+  const plural = (amount: number, word: string) => `${amount} ${word}${amount === 1 ? "" : "s"}`;
+  return `${plural(error, "error")}, ${plural(warning, "warning")}`;
+}
+
+function uncalibrated({ calibrated }: Request): Diagnostic[] {
+  if (calibrated) return [];
+  return [
+    {
+      name: "printer-not-calibrated",
+      level: "warning",
+      path: ["printer"],
+      says: "no printer calibration was given, so usual values stand in for yours",
+      why: "printers differ by some tenths of a millimetre in hole size, which is a bearing that drops through or sticks",
+      set: "printer: <file of your printer>, from a printed fit test",
+    },
+  ];
+}

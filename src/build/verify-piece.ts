@@ -1,0 +1,66 @@
+import type { Diagnostic } from "../core/diagnostic.ts";
+import type { Body } from "../geometry/kernel.ts";
+import type { Mesh } from "../geometry/mesh.ts";
+import { unite } from "../geometry/solid.ts";
+import type { Contact, KeepOut, Piece } from "../parts/piece.ts";
+import { contactArea } from "../verify/contact.ts";
+
+/** More shared volume than this is a clash, mm3 (3.0.11). */
+const CLASH = 0.01;
+/** Share of a drawn contact face that must be there on the finished mesh. */
+const TOUCH = 0.95;
+
+/** Returns what is wrong between the finished body and the hardware: entered keep-outs, faces that do not touch. */
+export function verifyPiece(piece: Piece, body: Body, mesh: Mesh): Diagnostic[] {
+  return [
+    ...entered(piece.keepOuts, body, "error"),
+    ...entered(piece.keepOuts, body, "warning"),
+    ...piece.contacts.flatMap((contact) => missed(contact, mesh)),
+  ];
+}
+
+/** All keep-outs are tried as one body first; only when that clashes is each tried, to name the culprit. */
+function entered(keepOuts: readonly KeepOut[], body: Body, level: "error" | "warning"): Diagnostic[] {
+  const bodies = keepOuts.flatMap((keepOut) => {
+    const solid = level === "error" ? keepOut.body : keepOut.roomy;
+    return solid === undefined ? [] : [{ name: keepOut.name, solid, error: keepOut.body }];
+  });
+  if (bodies.length === 0 || body.shared(unite(...bodies.map(({ solid }) => solid))) < CLASH) return [];
+  return bodies.flatMap(({ name, solid, error }) => {
+    const volume = body.shared(solid);
+    // What is already an error is not said again as a warning.
+    if (volume < CLASH || (level === "warning" && body.shared(error) >= CLASH)) return [];
+    return [clash(name, volume, level)];
+  });
+}
+
+function clash(name: string, volume: number, level: "error" | "warning"): Diagnostic {
+  return {
+    name: "part-in-keep-out",
+    level,
+    path: [],
+    says: `the part reaches ${volume.toFixed(2)} mm3 into the space of the ${name}`,
+    found: { value: volume, unit: "mm3" },
+    limit: { value: CLASH, unit: "mm3" },
+    why:
+      level === "error" ? "the hardware would not go in, or would rub" : "there is room, but less than the usual 2 mm",
+    set: `the parameters that place the ${name} or the wall beside it`,
+  };
+}
+
+function missed(contact: Contact, mesh: Mesh): Diagnostic[] {
+  const area = contactArea(mesh, contact);
+  if (area >= TOUCH * contact.area) return [];
+  return [
+    {
+      name: "contact-face-missing",
+      level: "error",
+      path: [],
+      says: `the ${contact.name} touches on ${area.toFixed(1)} mm2 of ${contact.area.toFixed(1)} mm2`,
+      found: { value: area, unit: "mm2" },
+      limit: { value: TOUCH * contact.area, unit: "mm2" },
+      why: "the load goes through this face; less of it means more pressure and a part that tips",
+      set: "the parameters that cut into this face",
+    },
+  ];
+}

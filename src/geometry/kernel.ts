@@ -1,0 +1,168 @@
+import Module, { type CrossSection, type Manifold, type ManifoldToplevel } from "manifold-3d";
+import { footedPrism } from "./footed-prism.ts";
+import type { Box, Mesh, Vec2 } from "./mesh.ts";
+import type { Profile } from "./profile.ts";
+import { CHORD_TOLERANCE, circumscribed, ring, segments } from "./segments.ts";
+import type { Placement, Solid } from "./solid.ts";
+
+/** The solid kernel, once it is loaded. The only file that knows manifold-3d; it frees what it makes. */
+export interface Kernel {
+  /** Evaluates a solid, hands the body to `use`, and frees everything afterwards. */
+  readonly build: <Answer>(solid: Solid, use: (body: Body) => Answer, tolerance?: number) => Answer;
+}
+
+/** A finished body; valid only inside the `use` function it was handed to. */
+export interface Body {
+  readonly mesh: () => Mesh;
+  /** Volume in mm3. */
+  readonly volume: () => number;
+  readonly box: () => Box;
+  /** Number of separate bodies. */
+  readonly pieces: () => number;
+  /** Volume in mm3 that the body shares with another solid: 0 when they only touch. */
+  readonly shared: (other: Solid) => number;
+  /** Area in mm2 of the section at a height. */
+  readonly sectionArea: (z: number) => number;
+}
+
+/** Freed in one go when a build ends. */
+type Arena = <Handle extends { delete(): void }>(handle: Handle) => Handle;
+
+let loading: Promise<Kernel> | undefined;
+
+/** Loads the kernel once. `wasm` is the compiled file's content, where the caller has it (a bundle, a browser). */
+export function loadKernel(wasm?: ArrayBuffer | Uint8Array): Promise<Kernel> {
+  loading ??= Module(wasm === undefined ? undefined : ({ wasmBinary: wasm } as never)).then((top) => {
+    top.setup();
+    return { build: (solid, use, tolerance = CHORD_TOLERANCE) => build(top, solid, use, tolerance) };
+  });
+  return loading;
+}
+
+function build<Answer>(top: ManifoldToplevel, solid: Solid, use: (body: Body) => Answer, tolerance: number): Answer {
+  const handles: { delete(): void }[] = [];
+  const arena: Arena = (handle) => {
+    handles.push(handle);
+    return handle;
+  };
+  const workshop: Workshop = { top, arena, tolerance };
+  try {
+    return use(bodyOf(workshop, evaluate(workshop, solid)));
+  } finally {
+    for (const handle of handles) handle.delete();
+  }
+}
+
+interface Workshop {
+  readonly top: ManifoldToplevel;
+  readonly arena: Arena;
+  readonly tolerance: number;
+}
+
+function bodyOf(shop: Workshop, body: Manifold): Body {
+  return {
+    mesh: () => meshOf(body),
+    volume: () => body.volume(),
+    box: () => body.boundingBox(),
+    pieces: () => body.decompose().map(shop.arena).length,
+    shared: (other) => shop.arena(body.intersect(evaluate(shop, other))).volume(),
+    sectionArea: (z) => shop.arena(body.slice(z)).area(),
+  };
+}
+
+function meshOf(body: Manifold): Mesh {
+  const { numProp, vertProperties, triVerts } = body.getMesh();
+  const count = vertProperties.length / numProp;
+  const positions = new Float64Array(count * 3);
+  for (let vertex = 0; vertex < count; vertex++) {
+    for (let axis = 0; axis < 3; axis++) positions[vertex * 3 + axis] = vertProperties[vertex * numProp + axis] ?? 0;
+  }
+  return { positions, triangles: Uint32Array.from(triVerts) };
+}
+
+/** Evaluates a tree. Unions and cuts are single n-ary operations, which the kernel does best. */
+function evaluate(shop: Workshop, solid: Solid): Manifold {
+  const { Manifold } = shop.top;
+  const all = (solids: readonly Solid[]) => solids.map((part) => evaluate(shop, part));
+  switch (solid.kind) {
+    case "prism":
+      return straight(shop, solid);
+    case "revolved":
+      return shop.arena(revolve(shop, solid));
+    case "hull":
+      return shop.arena(Manifold.hull(all(solid.parts)));
+    case "union":
+      return shop.arena(Manifold.union(all(solid.parts)));
+    case "common":
+      return shop.arena(Manifold.intersection(all(solid.parts)));
+    case "cut":
+      return shop.arena(Manifold.difference([evaluate(shop, solid.from), ...all(solid.tools)]));
+    case "placed":
+      return shop.arena(evaluate(shop, solid.of).transform(columns(solid.placement)));
+  }
+}
+
+/** The kernel wants a 4 x 4 matrix, column by column. */
+function columns(p: Placement): Parameters<Manifold["transform"]>[0] {
+  return [p[0], p[4], p[8], 0, p[1], p[5], p[9], 0, p[2], p[6], p[10], 0, p[3], p[7], p[11], 1];
+}
+
+function straight(shop: Workshop, { profile, z0, z1, foot }: Extract<Solid, { kind: "prism" }>): Manifold {
+  const shape = contoursOf(shop, profile);
+  if (foot > 0) {
+    const { positions, triangles } = footedPrism(shape, z0, z1, foot, (outlines) => shop.top.triangulate(outlines));
+    const vertProperties = Float32Array.from(positions);
+    return shop.arena(new shop.top.Manifold(new shop.top.Mesh({ numProp: 3, vertProperties, triVerts: triangles })));
+  }
+  const raised = shop.arena(shop.top.Manifold.extrude(shape, z1 - z0));
+  return z0 === 0 ? raised : shop.arena(raised.translate(0, 0, z0));
+}
+
+function revolve(shop: Workshop, solid: Extract<Solid, { kind: "revolved" }>): Manifold {
+  const sides = segments(solid.sizing, shop.tolerance);
+  const stretch = solid.fit === "around" ? circumscribed(1, sides) : 1;
+  const outline = solid.outline.map(([radius, z]): [number, number] => [radius * stretch, z]);
+  const turned = shop.arena(shop.top.Manifold.revolve([outline], sides));
+  return turned.rotate(0, 0, 180 / sides);
+}
+
+type Contours = [number, number][][];
+
+/** Returns the contours of a profile: outlines counter-clockwise, holes clockwise. */
+function contoursOf(shop: Workshop, profile: Profile): Contours {
+  if (profile.kind === "polygon") return [profile.points.map(([x, y]): [number, number] => [x, y])];
+  if (profile.kind === "disc") return [discOf(shop, profile) as [number, number][]];
+  return sectionOf(shop, profile).toPolygons() as Contours;
+}
+
+function discOf(shop: Workshop, { radius, at, fit }: Extract<Profile, { kind: "disc" }>): Vec2[] {
+  const sides = segments(radius, shop.tolerance);
+  return ring(fit === "around" ? circumscribed(radius, sides) : radius, sides, at);
+}
+
+function sectionOf(shop: Workshop, profile: Profile): CrossSection {
+  const { CrossSection } = shop.top;
+  const { arena } = shop;
+  const all = (profiles: readonly Profile[]) => profiles.map((part) => sectionOf(shop, part));
+  switch (profile.kind) {
+    case "polygon":
+    case "disc":
+      return arena(new CrossSection(contoursOf(shop, profile)));
+    case "hull":
+      return arena(CrossSection.hull(profile.parts.flatMap((part) => contoursOf(shop, part)).map((c) => [c])));
+    case "union":
+      return arena(CrossSection.union(all(profile.parts)));
+    case "common":
+      return arena(CrossSection.intersection(all(profile.parts)));
+    case "cut":
+      return arena(CrossSection.difference([sectionOf(shop, profile.from), ...all(profile.tools)]));
+    case "offset": {
+      const sides = segments(Math.abs(profile.by), shop.tolerance);
+      return arena(sectionOf(shop, profile.of).offset(profile.by, "Round", 2, sides));
+    }
+    case "placed": {
+      const turned = arena(sectionOf(shop, profile.of).rotate(profile.angle));
+      return arena(turned.translate(profile.at[0], profile.at[1]));
+    }
+  }
+}

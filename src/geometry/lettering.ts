@@ -1,0 +1,27 @@
+import { strokes } from "./jscad.ts";
+import type { Vec2 } from "./mesh.ts";
+import { disc, hullOf, joined, type Profile, placed } from "./profile.ts";
+
+/** Pen width of engraved text in mm: wider than a printed line, so that it survives slicing. */
+export const PEN = 0.7;
+
+/** Returns engraved text as a profile, `height` mm tall and centred on the origin, or undefined for blank text. */
+export function lettering(text: string, height: number, pen = PEN): Profile | undefined {
+  const lines = strokes(text, height - pen);
+  const points = lines.flat();
+  if (points.length === 0) return undefined;
+  const dots = lines.flatMap((line) => line.slice(1).map((point, index) => segment(line[index] ?? point, point, pen)));
+  const xs = points.map(([x]) => x);
+  const centre: Vec2 = [-(Math.min(...xs) + Math.max(...xs)) / 2, -(height - pen) / 2];
+  return placed(joined(...dots), centre);
+}
+
+/** Returns how wide the text will be, in mm. */
+export function letteringWidth(text: string, height: number, pen = PEN): number {
+  const xs = strokes(text, height - pen).flatMap((line) => line.map(([x]) => x));
+  return xs.length === 0 ? 0 : Math.max(...xs) - Math.min(...xs) + pen;
+}
+
+function segment(from: Vec2, to: Vec2, pen: number): Profile {
+  return hullOf(disc(pen / 2, from), disc(pen / 2, to));
+}

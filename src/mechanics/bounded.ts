@@ -1,0 +1,55 @@
+import { type Calculation, calculation, isRefusal, type Quantity, type Refusal } from "../core/calculation.ts";
+
+/** What one input may be. `above` and `below` leave the limit itself out, `from` and `to` let it in. */
+export interface Limits {
+  readonly above?: number;
+  readonly from?: number;
+  readonly below?: number;
+  readonly to?: number;
+  readonly whole?: true;
+}
+
+type Bounded<Input extends string, Result extends string> = Calculation<Input, Result> & {
+  readonly limits: Readonly<Partial<Record<NoInfer<Input>, Limits>>>;
+};
+
+/**
+ * Declares a calculation whose inputs have limits and whose results are always finite.
+ *
+ * It refuses an input outside its limits before `compute` runs, and a result that overflowed after it: an input of
+ * 1e300 is a number, and its fourth power is not.
+ */
+export function bounded<Input extends string, Result extends string>(
+  spec: Bounded<Input, Result>,
+): Calculation<Input, Result> {
+  const { limits, ...rest } = spec;
+  return calculation<Input, Result>({
+    ...rest,
+    compute: (inputs) => {
+      for (const key of Object.keys(limits) as Input[]) {
+        const refusal = outside(spec.inputs[key], inputs[key], limits[key] ?? {});
+        if (refusal !== undefined) return refusal;
+      }
+      const outcome = spec.compute(inputs);
+      if (isRefusal(outcome)) return outcome;
+      const lost = (Object.keys(spec.results) as Result[]).find((key) => !Number.isFinite(outcome[key]));
+      return lost === undefined ? outcome : { refused: `${spec.results[lost].symbol} is too large to hold` };
+    },
+  });
+}
+
+function outside({ symbol, unit }: Quantity, value: number, limits: Limits): Refusal | undefined {
+  const { above, from, below, to, whole } = limits;
+  const say = (words: string) => ({ refused: `${symbol} is ${brief(value)} and must be ${words} ${unit}`.trimEnd() });
+  if (above !== undefined && !(value > above)) return say(`above ${above}`);
+  if (from !== undefined && !(value >= from)) return say(`at least ${from}`);
+  if (below !== undefined && !(value < below)) return say(`below ${below}`);
+  if (to !== undefined && !(value <= to)) return say(`at most ${to}`);
+  if (whole === true && !Number.isSafeInteger(value)) return say("a whole number");
+  return undefined;
+}
+
+/** Returns a number as a refusal prints it: at most five significant digits. */
+export function brief(value: number): string {
+  return String(Number(value.toPrecision(5)));
+}

@@ -1,0 +1,149 @@
+import type { Calculation } from "../core/calculation.ts";
+import { axleBending } from "./axle-bending.ts";
+import { bearingAxialLimit } from "./bearing-axial-limit.ts";
+import { bearingLife } from "./bearing-life.ts";
+import { bearingStaticLoad } from "./bearing-static-load.ts";
+import { beltSeat } from "./belt-seat.ts";
+import { boltThreadedLength } from "./bolt-threaded-length.ts";
+import { boltThroughLength } from "./bolt-through-length.ts";
+import { bracketRootStress } from "./bracket-root-stress.ts";
+import { bracketSink } from "./bracket-sink.ts";
+import { bracketTemperature } from "./bracket-temperature.ts";
+import { cantileverDeflection } from "./cantilever-deflection.ts";
+import { cantileverSlope } from "./cantilever-slope.ts";
+import { cantileverUniformLoad } from "./cantilever-uniform-load.ts";
+import { clampForce } from "./clamp-force.ts";
+import { clashAllowance } from "./clash-allowance.ts";
+import { cupPointHold } from "./cup-point-hold.ts";
+import { frictionUse } from "./friction-use.ts";
+import { hollowColumnStress } from "./hollow-column-stress.ts";
+import { leeway } from "./leeway.ts";
+import { leewayAngle } from "./leeway-angle.ts";
+import { motorBoltWindow } from "./motor-bolt-window.ts";
+import { pressFitInterference } from "./press-fit-interference.ts";
+import { pressFitPressure } from "./press-fit-pressure.ts";
+import { rootMoment } from "./root-moment.ts";
+import { rowForce } from "./row-force.ts";
+import { rowTension } from "./row-tension.ts";
+import { screwTilt } from "./screw-tilt.ts";
+import { seatPressure } from "./seat-pressure.ts";
+import { setScrewHold } from "./set-screw-hold.ts";
+import { simpleBeamDeflection } from "./simple-beam-deflection.ts";
+import { simpleBeamUniformLoad } from "./simple-beam-uniform-load.ts";
+import { slotBoltWindow } from "./slot-bolt-window.ts";
+import { springBand } from "./spring-band.ts";
+import { springForce } from "./spring-force.ts";
+import { springRate } from "./spring-rate.ts";
+import { springRateNeeded } from "./spring-rate-needed.ts";
+import { springSolidLength } from "./spring-solid-length.ts";
+import { springStress } from "./spring-stress.ts";
+import { tappedBoltWindow } from "./tapped-bolt-window.ts";
+import { thermalGrowth } from "./thermal-growth.ts";
+import { threeWheelForces } from "./three-wheel-forces.ts";
+import { threeWheelPreload } from "./three-wheel-preload.ts";
+import { torqueLimit } from "./torque-limit.ts";
+import { washerPressure } from "./washer-pressure.ts";
+import { wheelForces } from "./wheel-forces.ts";
+import { wheelPreload } from "./wheel-preload.ts";
+import { wireStrength } from "./wire-strength.ts";
+
+export * from "./axle-bending.ts";
+export * from "./bearing-axial-limit.ts";
+export * from "./bearing-life.ts";
+export * from "./bearing-static-load.ts";
+export * from "./belt-seat.ts";
+export * from "./bolt-threaded-length.ts";
+export * from "./bolt-through-length.ts";
+export * from "./bracket-root-stress.ts";
+export * from "./bracket-sink.ts";
+export * from "./bracket-temperature.ts";
+export * from "./cantilever-deflection.ts";
+export * from "./cantilever-slope.ts";
+export * from "./cantilever-uniform-load.ts";
+export * from "./clamp-force.ts";
+export * from "./clash-allowance.ts";
+export * from "./cup-point-hold.ts";
+export * from "./friction-use.ts";
+export * from "./hollow-column-stress.ts";
+export * from "./leeway.ts";
+export * from "./leeway-angle.ts";
+export * from "./motor-bolt-window.ts";
+export * from "./next-stock.ts";
+export * from "./press-fit-interference.ts";
+export * from "./press-fit-pressure.ts";
+export * from "./root-moment.ts";
+export * from "./row-force.ts";
+export * from "./row-tension.ts";
+export * from "./screw-tilt.ts";
+export * from "./seat-pressure.ts";
+export * from "./set-screw-hold.ts";
+export * from "./simple-beam-deflection.ts";
+export * from "./simple-beam-uniform-load.ts";
+export * from "./slot-bolt.ts";
+export * from "./slot-bolt-window.ts";
+export * from "./spring-band.ts";
+export * from "./spring-force.ts";
+export * from "./spring-rate.ts";
+export * from "./spring-rate-needed.ts";
+export * from "./spring-solid-length.ts";
+export * from "./spring-stress.ts";
+export * from "./tapped-bolt-window.ts";
+export * from "./thermal-growth.ts";
+export * from "./three-wheel-forces.ts";
+export * from "./three-wheel-preload.ts";
+export * from "./torque-limit.ts";
+export * from "./washer-pressure.ts";
+export * from "./wheel-forces.ts";
+export * from "./wheel-preload.ts";
+export * from "./wire-strength.ts";
+
+/** Every calculation, for `explain` and the contract kit. Names of inputs differ, so here they are plain strings. */
+export const CALCULATIONS = [
+  axleBending,
+  bearingAxialLimit,
+  bearingLife,
+  bearingStaticLoad,
+  beltSeat,
+  boltThreadedLength,
+  boltThroughLength,
+  bracketRootStress,
+  bracketSink,
+  bracketTemperature,
+  cantileverDeflection,
+  cantileverSlope,
+  cantileverUniformLoad,
+  clampForce,
+  clashAllowance,
+  cupPointHold,
+  frictionUse,
+  hollowColumnStress,
+  leewayAngle,
+  leeway,
+  motorBoltWindow,
+  pressFitInterference,
+  pressFitPressure,
+  rootMoment,
+  rowForce,
+  rowTension,
+  screwTilt,
+  seatPressure,
+  setScrewHold,
+  simpleBeamDeflection,
+  simpleBeamUniformLoad,
+  slotBoltWindow,
+  springBand,
+  springForce,
+  springRateNeeded,
+  springRate,
+  springSolidLength,
+  springStress,
+  tappedBoltWindow,
+  thermalGrowth,
+  threeWheelForces,
+  threeWheelPreload,
+  torqueLimit,
+  washerPressure,
+  wheelForces,
+  wheelPreload,
+  wireStrength,
+] as readonly unknown[] as readonly Calculation[];

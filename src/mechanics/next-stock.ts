@@ -1,0 +1,20 @@
+/** A need above a stock length by binary noise only does not ask for the next one. */
+const GUARD = 1e-6;
+
+/** Returns the shortest stock length that is not below `needed`; undefined when none is long enough. Lengths in mm. */
+export function nextStock(lengths: readonly number[], needed: number): number | undefined {
+  return lengths.filter((length) => length >= needed - GUARD).reduce(shorter, undefined as number | undefined);
+}
+
+/** Returns the longest stock length that is not above `allowed`; undefined when none is short enough. Lengths in mm. */
+export function longestStock(lengths: readonly number[], allowed: number): number | undefined {
+  return lengths.filter((length) => length <= allowed + GUARD).reduce(longer, undefined as number | undefined);
+}
+
+function shorter(best: number | undefined, length: number): number {
+  return best === undefined || length < best ? length : best;
+}
+
+function longer(best: number | undefined, length: number): number {
+  return best === undefined || length > best ? length : best;
+}

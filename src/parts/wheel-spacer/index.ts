@@ -1,0 +1,54 @@
+import { THREADS } from "../../catalogue/threads.ts";
+import { row } from "../../core/table.ts";
+import { fumes } from "../cautions.ts";
+import { defineFamily } from "../define-family.ts";
+import { parameterGivens, printerGivens } from "../givens.ts";
+import { checks } from "./checks.ts";
+import { derive, dimensions } from "./dimensions.ts";
+import { schema } from "./parameters.ts";
+import { pieces } from "./pieces.ts";
+
+export const wheelSpacer = defineFamily({
+  name: "wheel-spacer",
+  title: "Wheel spacer and eccentric bush",
+  purpose: "Holds a wheel off its plate at a set distance; as a bush it also lets the wheel be turned against the bar.",
+  orientation: "axis upright, full infill, three walls: the bolt presses along the axis, across no seam",
+  sketch: `
+        |<-- OD -->|                 |<-- AF -->|
+        +--+    +--+  ---            +----------+  ---
+        |  | ID |  |  L_s            |  |  ID |  | u_e
+        +--+    +--+  ---            +--+-----+-+  ---
+      plain: between plate             |  D_b  |   L_b
+      and shim                         +-------+   bush, bore off by eps
+`,
+  schema,
+  derive,
+  dimensions,
+  givens: ({ given, printer }) => [
+    ...parameterGivens(schema, given),
+    ...printerGivens(printer),
+    {
+      symbol: "d",
+      value: row(THREADS, given.bolt).values.diameter,
+      unit: "mm",
+      meaning: "bolt diameter",
+      source: "iso-261",
+    },
+    { symbol: "K", value: 0.2, unit: "", meaning: "torque factor of a dry bolt", source: "shigley: 8" },
+    {
+      symbol: "p_s",
+      value: given.material.values.washerPressure,
+      unit: "MPa",
+      meaning: "pressure the material bears for years",
+      source: "material-data",
+    },
+  ],
+  checks,
+  pieces,
+  hardware: () => [],
+  cautions: ({ given }) => ["not-lifting-gear", ...fumes(given.material.key), "own-responsibility"],
+  limits: ({ given, derived }) => [
+    `${given.bolt} axle bolt on this ring: at most ${derived.torqueAllowed.toFixed(2)} N·m`,
+  ],
+  material: (given) => given.material.key,
+});

@@ -1,0 +1,26 @@
+export interface DisjointSets {
+  /** Makes the sets of two members one. */
+  readonly join: (a: number, b: number) => void;
+  /** Returns the member that stands for the set of this one. */
+  readonly find: (member: number) => number;
+}
+
+/** Returns the members 0 to `count` - 1, each in a set of its own. */
+export function disjointSets(count: number): DisjointSets {
+  const parent = Int32Array.from({ length: count }, (_, member) => member);
+  const find = (member: number) => {
+    let root = member;
+    while (parent[root] !== root) {
+      // Halving the path keeps later searches short.
+      parent[root] = parent[parent[root] as number] as number;
+      root = parent[root] as number;
+    }
+    return root;
+  };
+  const join = (a: number, b: number) => {
+    const [low, high] = [find(a), find(b)];
+    if (low < high) parent[high] = low;
+    else parent[low] = high;
+  };
+  return { join, find };
+}

@@ -1,0 +1,153 @@
+import type { Box, Mesh, Vec3 } from "../geometry/mesh.ts";
+import { disjointSets } from "./disjoint-sets.ts";
+import { cornerOf, facets, SLIVER } from "./facets.ts";
+import { isCollapsed, type MeshEdges, meshEdges, next } from "./mesh-edges.ts";
+
+/** What a mesh says about itself. It is not searched for facets that pierce each other. */
+export interface Soundness {
+  readonly facets: number;
+  /** Facets that lost a corner when the coordinates were rounded to float32. */
+  readonly collapsed: number;
+  /** Facets with three corners but an area below 1e-6 mm2. */
+  readonly slivers: number;
+  /** Edges of one facet only. */
+  readonly openEdges: number;
+  /** Edges of two facets that run along it in the same sense: one of them is inside out. */
+  readonly flippedEdges: number;
+  /** Edges of more than two facets. */
+  readonly crowdedEdges: number;
+  /** How many fans of facets share a corner with another fan; counted only when closed and oriented. */
+  readonly pinchedCorners: number;
+  /** Every edge has two facets. */
+  readonly closed: boolean;
+  /** No edge has two facets that run along it in the same sense. */
+  readonly oriented: boolean;
+  /** Parts of the surface that hang together by edges. */
+  readonly shells: number;
+  /** Shells that hold material, and shells that bound a hollow inside it. */
+  readonly pieces: number;
+  readonly voids: number;
+  /** Corners - edges + facets, a pinched corner counted once for each fan; 2 for each shell without a handle. */
+  readonly euler: number;
+  /** Through holes, over all shells; NaN when the surface is not closed and oriented. */
+  readonly genus: number;
+  /** mm3, below zero when inside out. */
+  readonly volume: number;
+  /** mm2. */
+  readonly area: number;
+  readonly box: Box;
+}
+
+/** Returns how sound a mesh is as the surface of a body. Throws a RangeError when a facet is broken. */
+export function soundness(mesh: Mesh, edges: MeshEdges = meshEdges(mesh)): Soundness {
+  const { areas } = facets(edges.mesh);
+  const { triangles } = edges.mesh;
+  let [collapsed, slivers, area] = [0, 0, 0];
+  areas.forEach((size, facet) => {
+    if (isCollapsed(triangles, facet)) collapsed++;
+    else if (size < SLIVER) slivers++;
+    area += size;
+  });
+  const faults = edgeFaults(edges);
+  const closed = faults.openEdges === 0 && faults.crowdedEdges === 0;
+  const oriented = faults.flippedEdges === 0;
+  const volumes = shellVolumes(edges);
+  const corners = countCorners(edges);
+  const whole = closed && oriented;
+  const euler = (whole ? corners.fans : corners.places) - edges.count + areas.length - collapsed;
+  return {
+    facets: areas.length,
+    collapsed,
+    slivers,
+    ...faults,
+    pinchedCorners: whole ? corners.fans - corners.places : 0,
+    closed,
+    oriented,
+    shells: volumes.length,
+    pieces: volumes.filter((volume) => volume > 0).length,
+    voids: volumes.filter((volume) => volume < 0).length,
+    euler,
+    genus: whole ? volumes.length - euler / 2 : Number.NaN,
+    volume: volumes.reduce((sum, volume) => sum + volume, 0),
+    area,
+    box: boxOf(edges.mesh),
+  };
+}
+
+function edgeFaults({ count, upward, downward }: MeshEdges) {
+  const faults = { openEdges: 0, flippedEdges: 0, crowdedEdges: 0 };
+  for (let edge = 0; edge < count; edge++) {
+    const up = upward[edge] as number;
+    const down = downward[edge] as number;
+    if (up + down === 1) faults.openEdges++;
+    else if (up + down > 2) faults.crowdedEdges++;
+    else if (up !== down) faults.flippedEdges++;
+  }
+  return faults;
+}
+
+/** The signed volume of each shell, in the order of its first facet. */
+function shellVolumes({ mesh, edgeOf, count }: MeshEdges): number[] {
+  const total = mesh.triangles.length / 3;
+  const sets = disjointSets(total);
+  const first = new Int32Array(count).fill(-1);
+  edgeOf.forEach((edge, half) => {
+    if (edge < 0) return;
+    const facet = Math.floor(half / 3);
+    if ((first[edge] as number) < 0) first[edge] = facet;
+    else sets.join(first[edge] as number, facet);
+  });
+  const volumes = new Map<number, number>();
+  // Measured from a corner of the mesh itself, so that a mesh far from the origin loses no digits.
+  const origin: Vec3 = total === 0 ? [0, 0, 0] : cornerOf(mesh, 0, 0);
+  for (let facet = 0; facet < total; facet++) {
+    if (isCollapsed(mesh.triangles, facet)) continue;
+    const shell = sets.find(facet);
+    volumes.set(shell, (volumes.get(shell) ?? 0) + wedge(mesh, facet, origin));
+  }
+  return [...volumes.values()];
+}
+
+function wedge(mesh: Mesh, facet: number, origin: Vec3): number {
+  const [a, b, c] = [0, 1, 2].map((k) => {
+    const corner = cornerOf(mesh, facet, k);
+    return [corner[0] - origin[0], corner[1] - origin[1], corner[2] - origin[2]];
+  }) as [Vec3, Vec3, Vec3];
+  const x = b[1] * c[2] - b[2] * c[1];
+  const y = b[2] * c[0] - b[0] * c[2];
+  const z = b[0] * c[1] - b[1] * c[0];
+  return (a[0] * x + a[1] * y + a[2] * z) / 6;
+}
+
+/** Counts the places where corners are, and the fans of facets round them: one fan for each place of a sound surface. */
+function countCorners({ mesh, twin, edgeOf }: MeshEdges): { places: number; fans: number } {
+  const sets = disjointSets(twin.length);
+  twin.forEach((other, half) => {
+    if (other < half) return;
+    sets.join(half, next(other));
+    sets.join(next(half), other);
+  });
+  const places = new Set<number>();
+  let fans = 0;
+  edgeOf.forEach((edge, half) => {
+    if (edge < 0) return;
+    places.add(mesh.triangles[half] as number);
+    if (sets.find(half) === half) fans++;
+  });
+  return { places: places.size, fans };
+}
+
+/** The box round all corners that a facet names; all zero for an empty mesh. */
+export function boxOf({ positions, triangles }: Mesh): Box {
+  if (triangles.length === 0) return { min: [0, 0, 0], max: [0, 0, 0] };
+  const min = [Infinity, Infinity, Infinity];
+  const max = [-Infinity, -Infinity, -Infinity];
+  for (const corner of triangles) {
+    for (let axis = 0; axis < 3; axis++) {
+      const value = positions[corner * 3 + axis] as number;
+      if (value < (min[axis] as number)) min[axis] = value;
+      if (value > (max[axis] as number)) max[axis] = value;
+    }
+  }
+  return { min: min as unknown as Vec3, max: max as unknown as Vec3 };
+}

@@ -1,0 +1,157 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { spell, splitCitation } from "../../src/core/bibliography.ts";
+import { type Calculation, isRefusal } from "../../src/core/calculation.ts";
+import { isWords, symbolsOf } from "../../src/core/formula.ts";
+import { CALCULATIONS } from "../../src/mechanics/index.ts";
+import { evaluateFormula } from "../support/evaluate.ts";
+
+type Numbers = Readonly<Record<string, number>>;
+
+/** Inputs near a worked example: each one kept, scaled, or scaled to a whole number. */
+function plausible(calculation: Calculation): fc.Arbitrary<Numbers> {
+  const given = calculation.examples.map((example) => fc.record(spread(example.given)));
+  return fc.oneof(...given);
+}
+
+function spread(given: Numbers): Record<string, fc.Arbitrary<number>> {
+  return Object.fromEntries(Object.entries(given).map(([key, value]) => [key, near(value)]));
+}
+
+function near(value: number): fc.Arbitrary<number> {
+  const scaled = fc.double({ min: 0.6, max: 1.6, noNaN: true }).map((factor) => value * factor);
+  const kept = { arbitrary: fc.constant(value), weight: 2 };
+  if (!Number.isInteger(value)) return fc.oneof(kept, scaled);
+  return fc.oneof(kept, scaled, scaled.map(Math.round));
+}
+
+function anything(calculation: Calculation): fc.Arbitrary<Numbers> {
+  const extremes = [0, -0, 1, -1, 5e-324, 1e-300, 1e-12, 1e12, 1e300, Number.MAX_VALUE, -Number.MAX_VALUE];
+  const strange = [Number.NaN, Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
+  const one = fc.oneof(
+    fc.double(),
+    fc.double({ min: 0, max: 1000, noNaN: true }),
+    fc.integer({ min: 0, max: 50 }),
+    fc.constantFrom(...extremes, ...strange),
+  );
+  return fc.record(Object.fromEntries(Object.keys(calculation.inputs).map((key) => [key, one])));
+}
+
+function bySymbol(calculation: Calculation, inputs: Numbers): Record<string, number> {
+  return Object.fromEntries(
+    Object.entries(calculation.inputs).map(([key, { symbol }]) => [symbol, inputs[key] ?? NaN]),
+  );
+}
+
+/** Evaluates the printed formulas, each on inputs and on results of the formulas before it, never on `compute`. */
+function evaluated(calculation: Calculation, inputs: Numbers, computed: Numbers): [key: string, value: number][] {
+  const known = bySymbol(calculation, inputs);
+  const open = new Map(Object.entries(calculation.formulas));
+  for (const [key, formula] of open) {
+    if (!isWords(formula)) continue;
+    known[calculation.results[key]?.symbol ?? ""] = computed[key] ?? Number.NaN;
+    open.delete(key);
+  }
+  const values: [string, number][] = [];
+  while (open.size > 0) {
+    const next = [...open].find(([, formula]) => symbolsOf(formula).every((symbol) => symbol in known));
+    if (next === undefined) throw new Error(`${calculation.name}: formulas go round in a circle`);
+    const value = evaluateFormula(next[1], known);
+    known[calculation.results[next[0]]?.symbol ?? ""] = value;
+    values.push([next[0], value]);
+    open.delete(next[0]);
+  }
+  return values;
+}
+
+/** Agreement to nine digits, or to thirteen digits of the largest number that went into a difference. */
+function agree(printed: number, computed: number, inputs: Numbers): boolean {
+  const scale = Math.max(...Object.values(inputs).map(Math.abs));
+  return Math.abs(printed - computed) <= Math.max(1e-9 * Math.abs(computed), 1e-13 * scale);
+}
+
+it("has no two calculations of one name", () => {
+  const names = CALCULATIONS.map(({ name }) => name);
+  expect(new Set(names).size).toBe(names.length);
+  expect(names.every((name) => /^[a-z]+(-[a-z0-9]+)*$/.test(name))).toBe(true);
+});
+
+describe.each(CALCULATIONS.map((calculation) => [calculation.name, calculation] as const))("%s", (_, calculation) => {
+  const symbols = [...Object.values(calculation.inputs), ...Object.values(calculation.results)].map((q) => q.symbol);
+
+  it("names every symbol once, in the letters a formula can hold", () => {
+    expect(new Set(symbols).size).toBe(symbols.length);
+    for (const symbol of symbols) expect(symbolsOf(symbol)).toEqual([symbol]);
+  });
+
+  it("prints a formula for every result, of its own symbols only", () => {
+    expect(Object.keys(calculation.formulas)).toEqual(Object.keys(calculation.results));
+    for (const [key, formula] of Object.entries(calculation.formulas)) {
+      if (isWords(formula)) expect(formula).toMatch(/^".{15,}"$/);
+      else expect(symbols).toEqual(expect.arrayContaining(symbolsOf(formula)));
+      expect(symbolsOf(isWords(formula) ? "" : formula)).not.toContain(calculation.results[key]?.symbol);
+    }
+  });
+
+  it("cites sources, and says where it holds", () => {
+    const citations = [calculation.source, ...calculation.examples.map(({ source }) => source)];
+    for (const citation of citations) {
+      expect(spell(citation)).not.toContain("undefined");
+      expect(splitCitation(citation).key).not.toBe("");
+    }
+    expect(calculation.valid.length).toBeGreaterThan(10);
+    const meanings = [...Object.values(calculation.inputs), ...Object.values(calculation.results)];
+    for (const { meaning } of meanings) expect(meaning.length).toBeGreaterThan(3);
+  });
+
+  it("reproduces its worked examples within their printed digits", () => {
+    expect(calculation.examples.length).toBeGreaterThan(0);
+    for (const { given, gives, within } of calculation.examples) {
+      const outcome = calculation.compute(given);
+      if (isRefusal(outcome)) throw new Error(outcome.refused);
+      expect(Object.keys(gives).length).toBeGreaterThan(0);
+      for (const [key, wanted] of Object.entries(gives)) {
+        const error = Math.abs((outcome[key] ?? Number.NaN) - (wanted ?? Number.NaN));
+        expect(error, `${key}: ${outcome[key]} for ${wanted}`).toBeLessThanOrEqual(within * Math.abs(wanted ?? 0));
+      }
+    }
+  });
+
+  it("computes what its formulas print, on inputs near its examples", () => {
+    let accepted = 0;
+    const runs = 200;
+    fc.assert(
+      fc.property(plausible(calculation), (inputs) => {
+        const outcome = calculation.compute(inputs);
+        if (isRefusal(outcome)) return;
+        accepted++;
+        expect(Object.keys(outcome).sort()).toEqual(Object.keys(calculation.results).sort());
+        for (const [key, printed] of evaluated(calculation, inputs, outcome)) {
+          const computed = outcome[key] ?? Number.NaN;
+          expect(agree(printed, computed, inputs), `${key}: formula ${printed}, computed ${computed}`).toBe(true);
+        }
+      }),
+      { numRuns: runs, seed: 7 },
+    );
+    expect(accepted).toBeGreaterThan(runs / 10);
+  });
+
+  it("gives finite numbers or a reason, whatever it is given", () => {
+    fc.assert(
+      fc.property(anything(calculation), (inputs) => {
+        const outcome = calculation.compute(inputs);
+        if (isRefusal(outcome)) return outcome.refused.length > 5;
+        return Object.keys(calculation.results).every((key) => Number.isFinite(outcome[key]));
+      }),
+      { numRuns: 1000, seed: 11 },
+    );
+  });
+
+  it("refuses what is not a number", () => {
+    const example = calculation.examples[0]?.given ?? {};
+    for (const key of Object.keys(calculation.inputs)) {
+      const outcome = calculation.compute({ ...example, [key]: Number.NaN });
+      expect(outcome).toHaveProperty("refused");
+    }
+  });
+});

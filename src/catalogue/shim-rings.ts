@@ -1,5 +1,6 @@
 import { type Row, row, type Table } from "../core/table.ts";
 import { BEARINGS } from "./bearings.ts";
+import { noted } from "./noted.ts";
 import { WASHER_FIELDS, WASHER_SKETCH, type Washer } from "./washers.ts";
 
 const THICKNESSES = [0.1, 0.15, 0.2, 0.3, 0.5, 1] as const;
@@ -39,11 +40,12 @@ function keyOf(hole: number, outside: number, thickness: number): string {
 
 function standardRings([hole, outside]: readonly [number, number]): Row<Washer>[] {
   const facts = { source: "din-988", standing: "standard", from: "memory" } as const;
-  const note = "wider than the inner land of every bearing of its bore: it reaches over the shield";
-  const warned = BEARINGS.rows.some(({ values }) => values.bore === hole && values.innerLand < outside);
+  const shielded = BEARINGS.rows.filter(({ values }) => values.bore === hole && values.innerLand < outside);
+  const names = shielded.map(({ key }) => key).join(", ");
+  const note = names === "" ? undefined : `reaches past the inner land, over the shield, of ${names}`;
   return THICKNESSES.map((thickness) => {
     const values = { hole, outside, thickness };
-    return { key: keyOf(hole, outside, thickness), values, ...facts, ...(warned ? { note } : {}) };
+    return noted({ key: keyOf(hole, outside, thickness), values, ...facts }, note);
   });
 }
 

@@ -40,6 +40,7 @@ export const THREADS: Table<Thread> = {
   rows: [
     thread("M2.5", [2.5, 0.45, 1.948, 2.7, 2.9, 3.1, 2.05, 1.3], "seen", "one table rounds the drill to 2.1"),
     thread("M3", [3, 0.5, 2.387, 3.2, 3.4, 3.6, 2.5, 1.5]),
+    // biome-ignore lint/suspicious/noApproximativeNumericConstant: the root diameter of M4, not pi
     thread("M4", [4, 0.7, 3.141, 4.3, 4.5, 4.8, 3.3, 2]),
     thread("M5", [5, 0.8, 4.019, 5.3, 5.5, 5.8, 4.2, 2.5]),
     thread("M6", [6, 1, 4.773, 6.4, 6.6, 7, 5, 3]),

@@ -50,7 +50,8 @@ export function beltLoop(nodes: readonly LoopNode[]): BeltLoop | Refusal {
     return { refused: `the belt does not touch ${loose.name}, or the order is wrong: it is counter-clockwise` };
   }
   const turned = nodes.reduce((sum, node, index) => sum + signOf(node) * (wraps[index] ?? 0), 0);
-  if (Math.abs(turned - TURN) > 1e-9) return { refused: "the belt does not go round once; a node is on the wrong side" };
+  if (Math.abs(turned - TURN) > 1e-9)
+    return { refused: "the belt does not go round once; a node is on the wrong side" };
   const crossing = spans.findIndex((span, index) => spans.some((other, at) => at > index && cross(span, other)));
   if (crossing >= 0) return { refused: `the span after ${nodes[crossing]?.name} crosses another span` };
   const straight = spans.reduce((sum, span) => sum + span.length, 0);

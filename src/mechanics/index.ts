@@ -3,6 +3,11 @@ import { axleBending } from "./axle-bending.ts";
 import { bearingAxialLimit } from "./bearing-axial-limit.ts";
 import { bearingLife } from "./bearing-life.ts";
 import { bearingStaticLoad } from "./bearing-static-load.ts";
+import { bedOnLayer } from "./bed-on-layer.ts";
+import { beltFlangeGap } from "./belt-flange-gap.ts";
+import { beltGap } from "./belt-gap.ts";
+import { beltMisalignment } from "./belt-misalignment.ts";
+import { beltPull } from "./belt-pull.ts";
 import { beltSeat } from "./belt-seat.ts";
 import { boltThreadedLength } from "./bolt-threaded-length.ts";
 import { boltThroughLength } from "./bolt-through-length.ts";
@@ -17,20 +22,30 @@ import { clashAllowance } from "./clash-allowance.ts";
 import { cupPointHold } from "./cup-point-hold.ts";
 import { frictionUse } from "./friction-use.ts";
 import { hollowColumnStress } from "./hollow-column-stress.ts";
+import { idlerBase } from "./idler-base.ts";
 import { leeway } from "./leeway.ts";
 import { leewayAngle } from "./leeway-angle.ts";
+import { loopTolerance } from "./loop-tolerance.ts";
 import { motorBoltWindow } from "./motor-bolt-window.ts";
+import { pitchRadius } from "./pitch-radius.ts";
+import { planeSpacing } from "./plane-spacing.ts";
+import { pluckFrequency } from "./pluck-frequency.ts";
 import { pressFitInterference } from "./press-fit-interference.ts";
 import { pressFitPressure } from "./press-fit-pressure.ts";
+import { requiredSlide } from "./required-slide.ts";
 import { rootMoment } from "./root-moment.ts";
 import { rowForce } from "./row-force.ts";
 import { rowTension } from "./row-tension.ts";
 import { screwTilt } from "./screw-tilt.ts";
+import { seatOnLayer } from "./seat-on-layer.ts";
 import { seatPressure } from "./seat-pressure.ts";
 import { setScrewHold } from "./set-screw-hold.ts";
+import { shaftPull } from "./shaft-pull.ts";
 import { simpleBeamDeflection } from "./simple-beam-deflection.ts";
 import { simpleBeamUniformLoad } from "./simple-beam-uniform-load.ts";
 import { slotBoltWindow } from "./slot-bolt-window.ts";
+import { smoothIdlerRadius } from "./smooth-idler-radius.ts";
+import { spanDeflection } from "./span-deflection.ts";
 import { springBand } from "./spring-band.ts";
 import { springForce } from "./spring-force.ts";
 import { springRate } from "./spring-rate.ts";
@@ -38,10 +53,13 @@ import { springRateNeeded } from "./spring-rate-needed.ts";
 import { springSolidLength } from "./spring-solid-length.ts";
 import { springStress } from "./spring-stress.ts";
 import { tappedBoltWindow } from "./tapped-bolt-window.ts";
+import { teethInMesh } from "./teeth-in-mesh.ts";
 import { thermalGrowth } from "./thermal-growth.ts";
 import { threeWheelForces } from "./three-wheel-forces.ts";
 import { threeWheelPreload } from "./three-wheel-preload.ts";
 import { torqueLimit } from "./torque-limit.ts";
+import { twoPulleyCentres } from "./two-pulley-centres.ts";
+import { twoPulleyLoop } from "./two-pulley-loop.ts";
 import { washerPressure } from "./washer-pressure.ts";
 import { wheelForces } from "./wheel-forces.ts";
 import { wheelPreload } from "./wheel-preload.ts";
@@ -51,7 +69,14 @@ export * from "./axle-bending.ts";
 export * from "./bearing-axial-limit.ts";
 export * from "./bearing-life.ts";
 export * from "./bearing-static-load.ts";
+export * from "./bed-on-layer.ts";
+export * from "./belt-flange-gap.ts";
+export * from "./belt-gap.ts";
+export * from "./belt-loop.ts";
+export * from "./belt-misalignment.ts";
+export * from "./belt-pull.ts";
 export * from "./belt-seat.ts";
+export * from "./bisect.ts";
 export * from "./bolt-threaded-length.ts";
 export * from "./bolt-through-length.ts";
 export * from "./bracket-root-stress.ts";
@@ -65,33 +90,51 @@ export * from "./clash-allowance.ts";
 export * from "./cup-point-hold.ts";
 export * from "./friction-use.ts";
 export * from "./hollow-column-stress.ts";
+export * from "./idler-base.ts";
 export * from "./leeway.ts";
 export * from "./leeway-angle.ts";
+export * from "./loop-tolerance.ts";
 export * from "./motor-bolt-window.ts";
 export * from "./next-stock.ts";
+export * from "./pitch-radius.ts";
+export * from "./plane-spacing.ts";
+export * from "./pluck-frequency.ts";
+export * from "./point.ts";
 export * from "./press-fit-interference.ts";
 export * from "./press-fit-pressure.ts";
+export * from "./required-slide.ts";
 export * from "./root-moment.ts";
 export * from "./row-force.ts";
 export * from "./row-tension.ts";
 export * from "./screw-tilt.ts";
+export * from "./seat-candidates.ts";
+export * from "./seat-on-layer.ts";
 export * from "./seat-pressure.ts";
 export * from "./set-screw-hold.ts";
+export * from "./shaft-pull.ts";
+export * from "./shim-for-seat.ts";
 export * from "./simple-beam-deflection.ts";
 export * from "./simple-beam-uniform-load.ts";
+export * from "./slide-for-length.ts";
 export * from "./slot-bolt.ts";
 export * from "./slot-bolt-window.ts";
+export * from "./smooth-idler-radius.ts";
+export * from "./span-deflection.ts";
 export * from "./spring-band.ts";
 export * from "./spring-force.ts";
 export * from "./spring-rate.ts";
 export * from "./spring-rate-needed.ts";
 export * from "./spring-solid-length.ts";
 export * from "./spring-stress.ts";
+export * from "./stock-loops.ts";
 export * from "./tapped-bolt-window.ts";
+export * from "./teeth-in-mesh.ts";
 export * from "./thermal-growth.ts";
 export * from "./three-wheel-forces.ts";
 export * from "./three-wheel-preload.ts";
 export * from "./torque-limit.ts";
+export * from "./two-pulley-centres.ts";
+export * from "./two-pulley-loop.ts";
 export * from "./washer-pressure.ts";
 export * from "./wheel-forces.ts";
 export * from "./wheel-preload.ts";
@@ -103,6 +146,11 @@ export const CALCULATIONS = [
   bearingAxialLimit,
   bearingLife,
   bearingStaticLoad,
+  bedOnLayer,
+  beltFlangeGap,
+  beltGap,
+  beltMisalignment,
+  beltPull,
   beltSeat,
   boltThreadedLength,
   boltThroughLength,
@@ -117,20 +165,30 @@ export const CALCULATIONS = [
   cupPointHold,
   frictionUse,
   hollowColumnStress,
+  idlerBase,
   leewayAngle,
   leeway,
+  loopTolerance,
   motorBoltWindow,
+  pitchRadius,
+  planeSpacing,
+  pluckFrequency,
   pressFitInterference,
   pressFitPressure,
+  requiredSlide,
   rootMoment,
   rowForce,
   rowTension,
   screwTilt,
+  seatOnLayer,
   seatPressure,
   setScrewHold,
+  shaftPull,
   simpleBeamDeflection,
   simpleBeamUniformLoad,
   slotBoltWindow,
+  smoothIdlerRadius,
+  spanDeflection,
   springBand,
   springForce,
   springRateNeeded,
@@ -138,10 +196,13 @@ export const CALCULATIONS = [
   springSolidLength,
   springStress,
   tappedBoltWindow,
+  teethInMesh,
   thermalGrowth,
   threeWheelForces,
   threeWheelPreload,
   torqueLimit,
+  twoPulleyCentres,
+  twoPulleyLoop,
   washerPressure,
   wheelForces,
   wheelPreload,

@@ -1,4 +1,5 @@
 import type { Mesh, Vec3 } from "../geometry/mesh.ts";
+import { facetTree } from "./facet-tree.ts";
 
 export interface Hit {
   readonly facet: number;
@@ -9,27 +10,11 @@ export interface Hit {
 /** Returns the nearest facet that the ray meets farther than `from` and nearer than `to`, either side of the facet. */
 export type NearestHit = (origin: Vec3, direction: Vec3, from: number, to: number) => Hit | undefined;
 
-interface Tree {
-  /** Lower x, y, z and upper x, y, z of each node. */
-  readonly bounds: Float64Array;
-  /** Of an inner node, the first of its two children; of a leaf, its first place in `order`. */
-  readonly first: Int32Array;
-  /** Facets of a leaf; 0 of an inner node. */
-  readonly size: Int32Array;
-  readonly order: Uint32Array;
-  /** First corner and the two edges from it, 9 numbers for each place in `order`. */
-  readonly shapes: Float64Array;
-  readonly depth: number;
-}
-
-const LEAF = 4;
-/** Boxes are wider by this much, so that a ray in the plane of a box face is inside it. */
-const PAD = 1e-7;
 const INSIDE = -1e-9;
 
 /** Returns a search for the nearest facet along a ray, through a tree of boxes over all facets. */
 export function rayTree(mesh: Mesh): NearestHit {
-  const tree = build(mesh);
+  const tree = facetTree(mesh);
   const stack = new Int32Array(tree.depth + 2);
   return (origin, direction, from, to) => {
     const inverse = direction.map((part) => 1 / (part === 0 ? 1e-300 : part)) as unknown as Vec3;

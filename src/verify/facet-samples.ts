@@ -1,0 +1,42 @@
+import type { Mesh, Vec3 } from "../geometry/mesh.ts";
+import { cornerOf } from "./facets.ts";
+
+/** Steps of the two-dimensional sequence that fills a square evenly: 1/g and 1/g^2 with g^3 = g + 1. */
+const STEP_U = 0.7548776662466927;
+const STEP_V = 0.5698402909980532;
+/** Rows of the lattice over one facet, and how far it stays off the facet's edges, in rows. */
+const ROWS = 6;
+const INSET = 0.05;
+
+/**
+ * Returns points spread over a facet, always the same: its middle first, then points of an even sequence, as many as
+ * `density` per mm2 of its area asks for and at least one.
+ */
+export function facetSamples(mesh: Mesh, facet: number, area: number, density: number): Vec3[] {
+  const wanted = Math.max(1, Math.round(area * density));
+  return Array.from({ length: wanted }, (_, index) => {
+    if (index === 0) return pointOn(mesh, facet, 1 / 3, 1 / 3);
+    const u = (0.5 + index * STEP_U) % 1;
+    const v = (0.5 + index * STEP_V) % 1;
+    // The far half of the square is folded over onto the triangle.
+    return u + v > 1 ? pointOn(mesh, facet, 1 - u, 1 - v) : pointOn(mesh, facet, u, v);
+  });
+}
+
+/** Returns a triangular lattice of 28 points over a facet that comes close to its edges and corners. */
+export function facetLattice(mesh: Mesh, facet: number): Vec3[] {
+  const points: Vec3[] = [];
+  const side = ROWS + 3 * INSET;
+  for (let i = 0; i <= ROWS; i++) {
+    for (let j = 0; i + j <= ROWS; j++) points.push(pointOn(mesh, facet, (i + INSET) / side, (j + INSET) / side));
+  }
+  return points;
+}
+
+function pointOn(mesh: Mesh, facet: number, u: number, v: number): Vec3 {
+  const a = cornerOf(mesh, facet, 0);
+  const b = cornerOf(mesh, facet, 1);
+  const c = cornerOf(mesh, facet, 2);
+  const w = 1 - u - v;
+  return [a[0] * w + b[0] * u + c[0] * v, a[1] * w + b[1] * u + c[1] * v, a[2] * w + b[2] * u + c[2] * v];
+}

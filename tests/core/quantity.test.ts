@@ -1,0 +1,60 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { INSIDE, type Kind, readQuantity, unitsOf } from "../../src/core/quantity.ts";
+
+describe("quantities with units", () => {
+  test.each([
+    ["18 in", "length", 457.2],
+    ['3/4"', "length", 19.05],
+    ["1 1/2 in", "length", 38.1],
+    ["-1/4 in", "length", -6.35],
+    ["46 cm", "length", 460],
+    ["460 mm", "length", 460],
+    ["460", "length", 460],
+    ["2 N/mm", "rate", 2],
+    ["12 lbf/in", "rate", 2.1015],
+    ["0.5 deg", "angle", 0.5],
+    ["7 lb", "mass", 3.17515],
+    ["212 °F", "temperature", 100],
+    ["200 W", "power", 200],
+    ["0.6 N m", "torque", 0.6],
+    ["1e2 mm", "length", 100],
+  ] as const)("%s is a %s of %d", (text, kind, value) => {
+    const reading = readQuantity(text, kind);
+    expect(reading).toHaveProperty("value");
+    expect("value" in reading ? reading.value : Number.NaN).toBeCloseTo(value, 4);
+  });
+
+  test.each([
+    ["2 N/mm", "length", /measures a rate/],
+    ["1,5 mm", "length", /comma/],
+    ["twelve", "length", /not a number/],
+    ["12 mn", "length", /not a unit/],
+    ["1e400", "length", /too large/],
+    ["", "length", /not a number/],
+    ["1/0 in", "length", /not a unit|not a number/],
+  ] as const)("%s is refused as a %s, with a cure", (text, kind, reason) => {
+    const reading = readQuantity(text, kind);
+    expect("wrong" in reading && reading.wrong).toMatch(reason);
+    expect("set" in reading && reading.set.length).toBeGreaterThan(0);
+  });
+
+  test("any text gives a finite value or a reason, never an exception", () => {
+    const kinds = Object.keys(INSIDE) as Kind[];
+    fc.assert(
+      fc.property(fc.string(), fc.constantFrom(...kinds), (text, kind) => {
+        const reading = readQuantity(text, kind);
+        if ("value" in reading) expect(Number.isFinite(reading.value)).toBe(true);
+        else expect(reading.wrong).not.toBe("");
+      }),
+      { numRuns: 500 },
+    );
+  });
+
+  test("every spelling reads back to the same value through its own unit", () => {
+    for (const kind of Object.keys(INSIDE) as Kind[]) {
+      expect(unitsOf(kind)[0]).toBe(INSIDE[kind]);
+      for (const unit of unitsOf(kind)) expect(readQuantity(`3 ${unit}`, kind)).toHaveProperty("value");
+    }
+  });
+});

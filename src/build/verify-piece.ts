@@ -1,9 +1,10 @@
 import type { Diagnostic } from "../core/diagnostic.ts";
 import type { Body } from "../geometry/kernel.ts";
-import type { Mesh } from "../geometry/mesh.ts";
+import type { Mesh, Vec3 } from "../geometry/mesh.ts";
 import { unite } from "../geometry/solid.ts";
 import type { Contact, KeepOut, Piece } from "../parts/piece.ts";
 import { contactArea } from "../verify/contact.ts";
+import { boxRegion } from "../verify/region.ts";
 
 /** More shared volume than this is a clash, mm3 (3.0.11). */
 const CLASH = 0.01;
@@ -49,7 +50,9 @@ function clash(name: string, volume: number, level: "error" | "warning"): Diagno
 }
 
 function missed(contact: Contact, mesh: Mesh): Diagnostic[] {
-  const area = contactArea(mesh, contact);
+  const { point, reach } = contact;
+  const corner = (by: number): Vec3 => [point[0] + by, point[1] + by, point[2] + by];
+  const area = contactArea(mesh, contact, boxRegion(corner(-reach), corner(reach)));
   if (area >= TOUCH * contact.area) return [];
   return [
     {

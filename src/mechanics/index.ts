@@ -17,18 +17,27 @@ import { bracketTemperature } from "./bracket-temperature.ts";
 import { cantileverDeflection } from "./cantilever-deflection.ts";
 import { cantileverSlope } from "./cantilever-slope.ts";
 import { cantileverUniformLoad } from "./cantilever-uniform-load.ts";
+import { carriageTipDrop } from "./carriage-tip-drop.ts";
 import { clampForce } from "./clamp-force.ts";
 import { clashAllowance } from "./clash-allowance.ts";
+import { collarTorque } from "./collar-torque.ts";
 import { cupPointHold } from "./cup-point-hold.ts";
+import { driveResolution } from "./drive-resolution.ts";
+import { driveSpeed } from "./drive-speed.ts";
+import { eccentricShift } from "./eccentric-shift.ts";
 import { frictionUse } from "./friction-use.ts";
 import { hollowColumnStress } from "./hollow-column-stress.ts";
 import { idlerBase } from "./idler-base.ts";
+import { layerSnap } from "./layer-snap.ts";
 import { leeway } from "./leeway.ts";
 import { leewayAngle } from "./leeway-angle.ts";
+import { loadShare } from "./load-share.ts";
 import { loopTolerance } from "./loop-tolerance.ts";
 import { motorBoltWindow } from "./motor-bolt-window.ts";
+import { motorTorque } from "./motor-torque.ts";
 import { pitchRadius } from "./pitch-radius.ts";
 import { planeSpacing } from "./plane-spacing.ts";
+import { plateStripSag } from "./plate-strip-sag.ts";
 import { pluckFrequency } from "./pluck-frequency.ts";
 import { pressFitInterference } from "./press-fit-interference.ts";
 import { pressFitPressure } from "./press-fit-pressure.ts";
@@ -37,12 +46,14 @@ import { rootMoment } from "./root-moment.ts";
 import { rowForce } from "./row-force.ts";
 import { rowTension } from "./row-tension.ts";
 import { screwTilt } from "./screw-tilt.ts";
+import { screwTorque } from "./screw-torque.ts";
 import { seatOnLayer } from "./seat-on-layer.ts";
 import { seatPressure } from "./seat-pressure.ts";
 import { setScrewHold } from "./set-screw-hold.ts";
 import { shaftPull } from "./shaft-pull.ts";
 import { simpleBeamDeflection } from "./simple-beam-deflection.ts";
 import { simpleBeamUniformLoad } from "./simple-beam-uniform-load.ts";
+import { slippedToothTilt } from "./slipped-tooth-tilt.ts";
 import { slotBoltWindow } from "./slot-bolt-window.ts";
 import { smoothIdlerRadius } from "./smooth-idler-radius.ts";
 import { spanDeflection } from "./span-deflection.ts";
@@ -52,15 +63,20 @@ import { springRate } from "./spring-rate.ts";
 import { springRateNeeded } from "./spring-rate-needed.ts";
 import { springSolidLength } from "./spring-solid-length.ts";
 import { springStress } from "./spring-stress.ts";
+import { stallForce } from "./stall-force.ts";
 import { tappedBoltWindow } from "./tapped-bolt-window.ts";
 import { teethInMesh } from "./teeth-in-mesh.ts";
 import { thermalGrowth } from "./thermal-growth.ts";
 import { threeWheelForces } from "./three-wheel-forces.ts";
 import { threeWheelPreload } from "./three-wheel-preload.ts";
 import { torqueLimit } from "./torque-limit.ts";
+import { trapezoidalThread } from "./trapezoidal-thread.ts";
+import { triangleHeight } from "./triangle-height.ts";
 import { twoPulleyCentres } from "./two-pulley-centres.ts";
 import { twoPulleyLoop } from "./two-pulley-loop.ts";
+import { twoScrewShare } from "./two-screw-share.ts";
 import { washerPressure } from "./washer-pressure.ts";
+import { wheelDistance } from "./wheel-distance.ts";
 import { wheelForces } from "./wheel-forces.ts";
 import { wheelPreload } from "./wheel-preload.ts";
 import { wireStrength } from "./wire-strength.ts";
@@ -85,19 +101,30 @@ export * from "./bracket-temperature.ts";
 export * from "./cantilever-deflection.ts";
 export * from "./cantilever-slope.ts";
 export * from "./cantilever-uniform-load.ts";
+export * from "./carriage-tip-drop.ts";
+export * from "./centre-of-mass.ts";
 export * from "./clamp-force.ts";
 export * from "./clash-allowance.ts";
+export * from "./collar-torque.ts";
 export * from "./cup-point-hold.ts";
+export * from "./drive-resolution.ts";
+export * from "./drive-speed.ts";
+export * from "./eccentric-shift.ts";
+export * from "./four-screw-bounds.ts";
 export * from "./friction-use.ts";
 export * from "./hollow-column-stress.ts";
 export * from "./idler-base.ts";
+export * from "./layer-snap.ts";
 export * from "./leeway.ts";
 export * from "./leeway-angle.ts";
+export * from "./load-share.ts";
 export * from "./loop-tolerance.ts";
 export * from "./motor-bolt-window.ts";
+export * from "./motor-torque.ts";
 export * from "./next-stock.ts";
 export * from "./pitch-radius.ts";
 export * from "./plane-spacing.ts";
+export * from "./plate-strip-sag.ts";
 export * from "./pluck-frequency.ts";
 export * from "./point.ts";
 export * from "./press-fit-interference.ts";
@@ -106,7 +133,10 @@ export * from "./required-slide.ts";
 export * from "./root-moment.ts";
 export * from "./row-force.ts";
 export * from "./row-tension.ts";
+export * from "./screw-locking.ts";
 export * from "./screw-tilt.ts";
+export * from "./screw-torque.ts";
+export * from "./screws-in-step.ts";
 export * from "./seat-candidates.ts";
 export * from "./seat-on-layer.ts";
 export * from "./seat-pressure.ts";
@@ -116,6 +146,7 @@ export * from "./shim-for-seat.ts";
 export * from "./simple-beam-deflection.ts";
 export * from "./simple-beam-uniform-load.ts";
 export * from "./slide-for-length.ts";
+export * from "./slipped-tooth-tilt.ts";
 export * from "./slot-bolt.ts";
 export * from "./slot-bolt-window.ts";
 export * from "./smooth-idler-radius.ts";
@@ -126,6 +157,7 @@ export * from "./spring-rate.ts";
 export * from "./spring-rate-needed.ts";
 export * from "./spring-solid-length.ts";
 export * from "./spring-stress.ts";
+export * from "./stall-force.ts";
 export * from "./stock-loops.ts";
 export * from "./tapped-bolt-window.ts";
 export * from "./teeth-in-mesh.ts";
@@ -133,9 +165,13 @@ export * from "./thermal-growth.ts";
 export * from "./three-wheel-forces.ts";
 export * from "./three-wheel-preload.ts";
 export * from "./torque-limit.ts";
+export * from "./trapezoidal-thread.ts";
+export * from "./triangle-height.ts";
 export * from "./two-pulley-centres.ts";
 export * from "./two-pulley-loop.ts";
+export * from "./two-screw-share.ts";
 export * from "./washer-pressure.ts";
+export * from "./wheel-distance.ts";
 export * from "./wheel-forces.ts";
 export * from "./wheel-preload.ts";
 export * from "./wire-strength.ts";
@@ -160,18 +196,27 @@ export const CALCULATIONS = [
   cantileverDeflection,
   cantileverSlope,
   cantileverUniformLoad,
+  carriageTipDrop,
   clampForce,
   clashAllowance,
+  collarTorque,
   cupPointHold,
+  driveResolution,
+  driveSpeed,
+  eccentricShift,
   frictionUse,
   hollowColumnStress,
   idlerBase,
+  layerSnap,
   leewayAngle,
   leeway,
+  loadShare,
   loopTolerance,
   motorBoltWindow,
+  motorTorque,
   pitchRadius,
   planeSpacing,
+  plateStripSag,
   pluckFrequency,
   pressFitInterference,
   pressFitPressure,
@@ -180,12 +225,14 @@ export const CALCULATIONS = [
   rowForce,
   rowTension,
   screwTilt,
+  screwTorque,
   seatOnLayer,
   seatPressure,
   setScrewHold,
   shaftPull,
   simpleBeamDeflection,
   simpleBeamUniformLoad,
+  slippedToothTilt,
   slotBoltWindow,
   smoothIdlerRadius,
   spanDeflection,
@@ -195,15 +242,20 @@ export const CALCULATIONS = [
   springRate,
   springSolidLength,
   springStress,
+  stallForce,
   tappedBoltWindow,
   teethInMesh,
   thermalGrowth,
   threeWheelForces,
   threeWheelPreload,
   torqueLimit,
+  trapezoidalThread,
+  triangleHeight,
   twoPulleyCentres,
   twoPulleyLoop,
+  twoScrewShare,
   washerPressure,
+  wheelDistance,
   wheelForces,
   wheelPreload,
   wireStrength,

@@ -1,4 +1,4 @@
-import { up } from "../core/rounding.ts";
+import { down, up } from "../core/rounding.ts";
 import { bounded } from "./bounded.ts";
 
 /**
@@ -39,7 +39,7 @@ export const seatOnLayer = bounded({
     const height = seat - bed - first;
     if (height < 0) return { refused: "the seat lies below the first layer" };
     const printed = bed + first + up(height - layer / 2, layer);
-    const below = bed + first + Math.floor(height / layer + 1e-6) * layer;
+    const below = bed + first + down(height, layer);
     return { printed, residual: printed - seat, below };
   },
 });

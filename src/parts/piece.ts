@@ -19,7 +19,7 @@ export interface Contact {
   /** The plane, in the frame of the piece: a point on it and the outward normal of the printed face. */
   readonly point: Vec3;
   readonly normal: Vec3;
-  /** Only facets whose centre is within this distance of `point` count. */
+  /** Only what lies inside the cube of this half size round `point` counts, mm. */
   readonly reach: number;
 }
 

@@ -2,6 +2,7 @@ import type { Box, Mesh, Vec3 } from "../geometry/mesh.ts";
 import { disjointSets } from "./disjoint-sets.ts";
 import { cornerOf, facets, SLIVER } from "./facets.ts";
 import { isCollapsed, type MeshEdges, meshEdges, next } from "./mesh-edges.ts";
+import { cross, dot, minus } from "./vector.ts";
 
 /** What a mesh says about itself. It is not searched for facets that pierce each other. */
 export interface Soundness {
@@ -108,15 +109,12 @@ function shellVolumes({ mesh, edgeOf, count }: MeshEdges): number[] {
   return [...volumes.values()];
 }
 
+/** Signed volume between a facet and the origin. */
 function wedge(mesh: Mesh, facet: number, origin: Vec3): number {
-  const [a, b, c] = [0, 1, 2].map((k) => {
-    const corner = cornerOf(mesh, facet, k);
-    return [corner[0] - origin[0], corner[1] - origin[1], corner[2] - origin[2]];
-  }) as [Vec3, Vec3, Vec3];
-  const x = b[1] * c[2] - b[2] * c[1];
-  const y = b[2] * c[0] - b[0] * c[2];
-  const z = b[0] * c[1] - b[1] * c[0];
-  return (a[0] * x + a[1] * y + a[2] * z) / 6;
+  const a = minus(cornerOf(mesh, facet, 0), origin);
+  const b = minus(cornerOf(mesh, facet, 1), origin);
+  const c = minus(cornerOf(mesh, facet, 2), origin);
+  return dot(a, cross(b, c)) / 6;
 }
 
 /** Counts the places where corners are, and the fans of facets round them: one fan for each place of a sound surface. */

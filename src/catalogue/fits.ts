@@ -1,0 +1,81 @@
+import type { Row, Table } from "../core/table.ts";
+import { noted } from "./noted.ts";
+
+/** The limits of one tolerance class over one range of sizes, in mm from the nominal. */
+export type Limits = {
+  readonly over: number;
+  readonly upTo: number;
+  readonly lower: number;
+  readonly upper: number;
+};
+
+/** Lower and upper deviation in micrometres: H7, g6, h6, p6. */
+type Deviations = readonly [[number, number], [number, number], [number, number], [number, number]];
+
+const CLASSES = ["H7", "g6", "h6", "p6"] as const;
+
+function limits(over: number, upTo: number, deviations: Deviations, h6?: string): Row<Limits>[] {
+  return CLASSES.map((tolerance, index) => {
+    const [lower, upper] = deviations[index] as [number, number];
+    const values = { over, upTo, lower: lower / 1000, upper: upper / 1000 };
+    const facts = { source: "iso-286", standing: "standard", from: "seen" } as const;
+    return noted({ key: `${tolerance} ${over} to ${upTo}`, values, ...facts }, tolerance === "h6" ? h6 : undefined);
+  });
+}
+
+export const FITS: Table<Limits> = {
+  name: "fits",
+  item: "fit",
+  title: "Limits of holes (H7) and shafts (g6, h6, p6)",
+  fields: {
+    over: { symbol: "N_1", unit: "mm", meaning: "sizes over this" },
+    upTo: { symbol: "N_2", unit: "mm", meaning: "up to and with this" },
+    lower: { symbol: "EI, ei", unit: "mm", meaning: "lower deviation, hole and shaft" },
+    upper: { symbol: "ES, es", unit: "mm", meaning: "upper deviation, hole and shaft" },
+  },
+  rows: [
+    ...limits(3, 6, [
+      [0, 12],
+      [-12, -4],
+      [-8, 0],
+      [12, 20],
+    ]),
+    ...limits(
+      6,
+      10,
+      [
+        [0, 15],
+        [-14, -5],
+        [-9, 0],
+        [15, 24],
+      ],
+      "a steel seller prints -10; three tables have -9: standard before seller",
+    ),
+    ...limits(10, 18, [
+      [0, 18],
+      [-17, -6],
+      [-11, 0],
+      [18, 29],
+    ]),
+    ...limits(
+      18,
+      30,
+      [
+        [0, 21],
+        [-20, -7],
+        [-13, 0],
+        [22, 35],
+      ],
+      "a steel seller misprints 0 to -30; three tables have -13",
+    ),
+  ],
+  sketch: `
+        ES  ......+-----+
+                  | H7  |                    +-----+ .... es
+        EI  ......+-----+...........+-----+  | p6  |
+         nominal size, over N_1     | h6  |  +-----+ .... ei
+         and up to N_2    +-----+   +-----+
+                          | g6  |
+                          +-----+
+`,
+};

@@ -1,0 +1,73 @@
+import type { Row, Table } from "../core/table.ts";
+
+/** A metal, or the glass of a bed, as heat and weight see it. */
+export type Metal = {
+  readonly density: number;
+  readonly modulus: number;
+  readonly strength: number;
+  readonly expansion: number;
+  readonly specificHeat: number;
+  readonly conductivity: number;
+};
+
+type Numbers = [number, number, number, number, number, number];
+
+function metal(key: string, numbers: Numbers, from: "seen" | "memory", note: string): Row<Metal> {
+  const [density, modulus, strength, expansion, specificHeat, conductivity] = numbers;
+  const values = { density, modulus, strength, expansion, specificHeat, conductivity };
+  return { key, values, source: "material-data", standing: "typical", from, note };
+}
+
+export const METALS: Table<Metal> = {
+  name: "metals",
+  item: "metal",
+  title: "Metals of plates, bars and screws",
+  fields: {
+    density: { symbol: "rho", unit: "g/cm3", meaning: "density" },
+    modulus: { symbol: "E", unit: "MPa", meaning: "modulus of elasticity" },
+    strength: { symbol: "R_m", unit: "MPa", meaning: "tensile strength, the low end" },
+    expansion: { symbol: "alpha", unit: "1e-6/K", meaning: "thermal expansion" },
+    specificHeat: { symbol: "c", unit: "J/(kg·K)", meaning: "specific heat" },
+    conductivity: { symbol: "k", unit: "W/(m·K)", meaning: "thermal conductivity" },
+  },
+  rows: [
+    metal(
+      "aluminium 6061-T6",
+      [2.7, 68900, 310, 23.6, 896, 167],
+      "seen",
+      "yield 276 MPa; an encyclopaedia gives E 68 GPa",
+    ),
+    metal(
+      "aluminium 6063-T5",
+      [2.69, 69000, 186, 23.4, 900, 209],
+      "memory",
+      "bars; profile pages give E 70 GPa, 245 MPa",
+    ),
+    metal("aluminium 6082-T6", [2.7, 70000, 290, 23.4, 900, 170], "seen", "170 to 220 W/(m·K), 290 to 310 MPa"),
+    metal(
+      "aluminium 5083",
+      [2.65, 70300, 290, 24, 900, 117],
+      "seen",
+      "cast plate; expansion 22.3, 24 and 25 in three sources, E 68 to 72 GPa: the middle of each is used",
+    ),
+    metal("steel", [7.85, 205000, 360, 12, 490, 45], "memory", "plain carbon steel; 205 to 210 GPa, 11.7 to 12.0"),
+    metal(
+      "stainless steel",
+      [7.9, 193000, 500, 17.3, 500, 15],
+      "memory",
+      "1.4301; 193 to 200 GPa, expansion 16.0 to 17.3",
+    ),
+    metal(
+      "glass",
+      [2.5, 70000, 30, 8.5, 840, 1],
+      "memory",
+      "soda-lime float glass, for beds; all but the expansion is coarse",
+    ),
+  ],
+  sketch: `
+        +----------------------------+    rho: weigh it, divide by its volume
+        |                            |--> alpha: grows when warm
+        +----------------------------+    c: heat it takes to warm it
+          ^ k: heat passes through        E, R_m: how it stretches, tears
+`,
+};

@@ -1,0 +1,62 @@
+import { bounded } from "./bounded.ts";
+
+/**
+ * Torque to raise and to lower a load on a lead screw, its efficiency, and the friction below which it runs down. A
+ * negative lowering torque is what the load itself turns the screw with.
+ */
+export const screwTorque = bounded({
+  name: "screw-torque",
+  title: "Torque and efficiency of a lead screw",
+  inputs: {
+    load: { symbol: "F", unit: "N", meaning: "load on the screw" },
+    pitchDiameter: { symbol: "d_m", unit: "mm", meaning: "pitch diameter of the thread" },
+    lead: { symbol: "l", unit: "mm", meaning: "lead: pitch times starts" },
+    flank: { symbol: "alpha", unit: "deg", meaning: "flank angle: 15 trapezoidal, 14.5 Acme, 0 square" },
+    friction: { symbol: "f", unit: "", meaning: "friction in the thread" },
+  },
+  results: {
+    raise: { symbol: "T_raise", unit: "N·mm", meaning: "torque to raise" },
+    lower: { symbol: "T_lower", unit: "N·mm", meaning: "torque to lower; negative when the load runs down by itself" },
+    critical: { symbol: "f_c", unit: "", meaning: "friction below which the load runs down" },
+    efficiency: { symbol: "e", unit: "", meaning: "efficiency when raising" },
+  },
+  formulas: {
+    raise: "F * d_m / 2 * (l + pi * f * d_m / cosd(alpha)) / (pi * d_m - f * l / cosd(alpha))",
+    lower: "F * d_m / 2 * (pi * f * d_m / cosd(alpha) - l) / (pi * d_m + f * l / cosd(alpha))",
+    critical: "l / (pi * d_m) * cosd(alpha)",
+    efficiency: "F * l / (2 * pi * T_raise)",
+  },
+  source: "shigley: 8-1 to 8-5",
+  valid: "load above 0, friction 0 to 0.5, lead angle below 45 deg, collar friction left out; outside it refuses",
+  examples: [
+    {
+      given: { load: 6400, pitchDiameter: 30, lead: 8, flank: 0, friction: 0.08 },
+      gives: { raise: 15940, lower: -466, critical: 0.0849 },
+      within: 1.2e-3,
+      source: "shigley: Example 8-1, thread part, from memory",
+    },
+    {
+      given: { load: 100, pitchDiameter: 7, lead: 8, flank: 15, friction: 0.15 },
+      gives: { raise: 192.6, lower: -69.1, efficiency: 0.661 },
+      within: 8e-4,
+      source: "shigley: own arithmetic",
+    },
+  ],
+  limits: {
+    load: { above: 0 },
+    pitchDiameter: { above: 0 },
+    lead: { above: 0 },
+    flank: { from: 0, to: 45 },
+    friction: { above: 0, below: 0.5 },
+  },
+  compute: ({ load, pitchDiameter, lead, flank, friction }) => {
+    const round = Math.PI * pitchDiameter;
+    if (lead >= round) return { refused: "the lead angle is 45 deg or more" };
+    const grip = friction / Math.cos((flank * Math.PI) / 180);
+    if (round <= grip * lead) return { refused: "the screw locks: no torque raises the load" };
+    const raise = (((load * pitchDiameter) / 2) * (lead + grip * round)) / (round - grip * lead);
+    const lower = (((load * pitchDiameter) / 2) * (grip * round - lead)) / (round + grip * lead);
+    const critical = (lead / round) * Math.cos((flank * Math.PI) / 180);
+    return { raise, lower, critical, efficiency: (load * lead) / (2 * Math.PI * raise) };
+  },
+});

@@ -1,0 +1,41 @@
+import type { Refusal } from "../core/calculation.ts";
+
+export interface DrivenScrew {
+  readonly name: string;
+  readonly lead: number;
+  readonly screwTeeth: number;
+  readonly motorTeeth: number;
+  readonly hand: "right" | "left";
+  /** Whether its pulley stands inside its loop. */
+  readonly inside: boolean;
+}
+
+/**
+ * Returns the lift per motor turn that all screws of a stage share, mm.
+ *
+ * Refuses an empty stage, screws that lift unequally (beyond 1e-9), mixed hands, and pulleys on both sides of the belt,
+ * which would turn against each other. Source: kinematics.
+ */
+export function screwsInStep(screws: readonly DrivenScrew[]): { readonly lift: number } | Refusal {
+  const [first, ...others] = screws;
+  if (first === undefined) return { refused: "there is no screw" };
+  const vague = screws.find((screw) => !(screw.lead > 0 && screw.screwTeeth > 0 && liftOf(screw) > 0));
+  if (vague !== undefined) return { refused: `lead or teeth of ${vague.name} are not above 0` };
+  const lift = liftOf(first);
+  for (const screw of others) {
+    if (Math.abs(liftOf(screw) - lift) > 1e-9 * lift) {
+      return { refused: `${screw.name} lifts ${liftOf(screw)} mm per motor turn, ${first.name} ${lift} mm` };
+    }
+    if (screw.hand !== first.hand) return { refused: `${screw.name} and ${first.name} are not of the same hand` };
+    if (screw.inside !== first.inside) {
+      return {
+        refused: `${screw.name} and ${first.name} stand on different sides of the belt and turn against each other`,
+      };
+    }
+  }
+  return Number.isFinite(lift) ? { lift } : { refused: "the lift is too large to hold" };
+}
+
+function liftOf({ lead, motorTeeth, screwTeeth }: DrivenScrew): number {
+  return (lead * motorTeeth) / screwTeeth;
+}

@@ -1,0 +1,121 @@
+import type { Vec2 } from "../geometry/mesh.ts";
+import type { OutlineEdge } from "./overhang-region.ts";
+
+/** What printing a region with parallel lines in one direction asks of the printer, in mm. */
+export interface BridgeLines {
+  /** The longest line that is held at both of its ends; 0 when there is none. */
+  readonly span: number;
+  readonly spanAt: Vec2;
+  /** How far a line that is not held at both ends strays from held edges and from lines that are; 0 at best. */
+  readonly reach: number;
+  readonly reachAt: Vec2;
+  /** Width of the region across the lines. */
+  readonly width: number;
+}
+
+interface Piece {
+  readonly v: number;
+  readonly from: number;
+  readonly to: number;
+  readonly fromHeld: boolean;
+  readonly toHeld: boolean;
+}
+
+/** Lines across even the smallest region. */
+const LEAST_LINES = 12;
+
+/**
+ * Returns what lines at `angle` (radians from +x), `line` mm apart or closer, meet in the region. The search for the
+ * reach stops once it is beyond `enough`, since another direction is then known to be better.
+ */
+export function bridgeLines(
+  outline: readonly OutlineEdge[],
+  angle: number,
+  line: number,
+  enough: number,
+): BridgeLines {
+  const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
+  // Lines run along u; v numbers them.
+  const turned = outline.map(({ ax, ay, bx, by, held }) => ({
+    ax: ax * cos + ay * sin,
+    ay: ay * cos - ax * sin,
+    bx: bx * cos + by * sin,
+    by: by * cos - bx * sin,
+    held,
+  }));
+  const back = (u: number, v: number): Vec2 => [u * cos - v * sin, u * sin + v * cos];
+  const low = turned.reduce((least, { ay, by }) => Math.min(least, ay, by), Infinity);
+  const width = turned.reduce((most, { ay, by }) => Math.max(most, ay, by), -Infinity) - low;
+  const pieces = cutLines(turned, low, width, Math.max(LEAST_LINES, Math.ceil(width / line)));
+  let [span, spanAt]: [number, Vec2] = [0, [0, 0]];
+  for (const piece of pieces) {
+    if (!isHeld(piece) || piece.to - piece.from <= span) continue;
+    span = piece.to - piece.from;
+    spanAt = back((piece.from + piece.to) / 2, piece.v);
+  }
+  const far = farthest(pieces, turned, line, enough);
+  return { span, spanAt, reach: far.reach, reachAt: back(...far.at), width };
+}
+
+function isHeld(piece: Piece): boolean {
+  return piece.fromHeld && piece.toHeld;
+}
+
+/** Cuts evenly spaced lines at the outline, and keeps the pieces inside it. */
+function cutLines(outline: readonly OutlineEdge[], low: number, width: number, count: number): Piece[] {
+  const spacing = width / count;
+  const crossings = Array.from({ length: count }, (): { u: number; held: boolean }[] => []);
+  for (const { ax, ay, bx, by, held } of outline) {
+    const first = Math.max(0, Math.ceil((Math.min(ay, by) - low) / spacing - 0.5));
+    const end = Math.min(count, Math.ceil((Math.max(ay, by) - low) / spacing - 0.5));
+    for (let index = first; index < end; index++) {
+      const v = low + (index + 0.5) * spacing;
+      crossings[index]?.push({ u: ax + ((bx - ax) * (v - ay)) / (by - ay), held });
+    }
+  }
+  return crossings.flatMap((marks, index) => {
+    marks.sort((one, other) => one.u - other.u);
+    const v = low + (index + 0.5) * spacing;
+    return marks.flatMap((mark, place) => {
+      const following = marks[place + 1];
+      if (place % 2 === 1 || following === undefined) return [];
+      return [{ v, from: mark.u, to: following.u, fromHeld: mark.held, toHeld: following.held }];
+    });
+  });
+}
+
+/** The point on the loose pieces that lies farthest from held edges and held pieces. */
+function farthest(pieces: readonly Piece[], outline: readonly OutlineEdge[], step: number, enough: number) {
+  const held = [
+    ...outline.filter((edge) => edge.held),
+    ...pieces.filter(isHeld).map(({ v, from, to }) => ({ ax: from, ay: v, bx: to, by: v })),
+  ];
+  let [reach, at]: [number, Vec2] = [0, [0, 0]];
+  for (const piece of pieces) {
+    if (isHeld(piece)) continue;
+    const steps = Math.max(1, Math.ceil((piece.to - piece.from) / step));
+    for (let index = 0; index <= steps; index++) {
+      const u = piece.from + ((piece.to - piece.from) * index) / steps;
+      const distance = distanceBeyond(reach, u, piece.v, held);
+      if (distance > reach) [reach, at] = [distance, [u, piece.v]];
+    }
+    if (reach > enough) break;
+  }
+  return { reach, at };
+}
+
+type Segment = Pick<OutlineEdge, "ax" | "ay" | "bx" | "by">;
+
+/** Distance to the nearest segment, or 0 as soon as it is known to be at most `least`. */
+function distanceBeyond(least: number, u: number, v: number, segments: readonly Segment[]): number {
+  let nearest = Infinity;
+  for (const { ax, ay, bx, by } of segments) {
+    const [du, dv] = [bx - ax, by - ay];
+    const length = du * du + dv * dv;
+    const part = length === 0 ? 0 : Math.min(1, Math.max(0, ((u - ax) * du + (v - ay) * dv) / length));
+    const squared = (u - ax - part * du) ** 2 + (v - ay - part * dv) ** 2;
+    if (squared < nearest) nearest = squared;
+    if (nearest <= least * least) return 0;
+  }
+  return Math.sqrt(nearest);
+}

@@ -1,0 +1,11 @@
+export { type Bed, fitsBed } from "./bed.ts";
+export { contactArea, type Plane } from "./contact.ts";
+export { type Inspection, inspect, type Measures } from "./inspect.ts";
+export type { Limits } from "./limits.ts";
+export { type MeshEdges, meshEdges } from "./mesh-edges.ts";
+export { type Overhang, overhangs } from "./overhang.ts";
+export { type Hit, type NearestHit, rayTree } from "./ray-tree.ts";
+export { boxRegion, cylinderRegion, type Region } from "./region.ts";
+export { boxOf, type Soundness, soundness } from "./soundness.ts";
+export { thinnestWalls, type Wall, type WallSearch } from "./wall.ts";
+export { brokenFacets, weld } from "./weld.ts";

@@ -32,8 +32,10 @@ const PACKAGES: Readonly<Record<string, (file: string) => boolean>> = {
 };
 
 /** Tables and pages of words may be longer than code. */
-const LONG = /^(catalogue\/|core\/bibliography\.ts)/;
+const LONG = /^(catalogue\/|core\/bibliography\.ts|[a-z]+\/index\.ts)/;
 const LONGEST = 250;
+
+const IMPORT = /^(?:import|export)\s[^;"=]*?\sfrom\s+"([^"]+)"|^import\s+"([^"]+)"|\bimport\("([^"]+)"\)/gm;
 
 interface SourceFile {
   readonly file: string;
@@ -45,7 +47,7 @@ const files: readonly SourceFile[] = readdirSync(SOURCE, { recursive: true, enco
   .filter((file) => file.endsWith(".ts"))
   .map((file) => {
     const text = readFileSync(join(SOURCE, file), "utf8");
-    const imports = [...text.matchAll(/(?:from|import)\s*\(?\s*"([^"]+)"/g)].map((match) => match[1] ?? "");
+    const imports = [...text.matchAll(IMPORT)].map((match) => match[1] ?? match[2] ?? match[3] ?? "");
     return { file: file.replaceAll("\\", "/"), text, imports };
   });
 

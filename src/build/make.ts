@@ -1,16 +1,20 @@
 import { count, type Diagnostic, hasErrors } from "../core/diagnostic.ts";
 import type { Kernel } from "../geometry/kernel.ts";
-import type { Mesh } from "../geometry/mesh.ts";
-import { printMesh } from "../geometry/print-mesh.ts";
+import type { Mesh, Vec3 } from "../geometry/mesh.ts";
+import { printMesh, restingPlace } from "../geometry/print-mesh.ts";
 import type { Design } from "../parts/family.ts";
 import type { Piece } from "../parts/piece.ts";
 import { shrinkScale } from "../printing/compensation.ts";
 import type { Printer } from "../printing/printer.ts";
 import { inspect, type Measures } from "../verify/inspect.ts";
+import { boxRegion, type Region } from "../verify/region.ts";
 import { acceptedAny, applyAcceptance, wrongAcceptances } from "./accept.ts";
 import { shortHash } from "./hash.ts";
 import type { Request } from "./request.ts";
 import { verifyPiece } from "./verify-piece.ts";
+
+/** Samples per mm2 of surface in the search for thin walls; every facet is sampled at least once. */
+const WALL_SAMPLES = 0.2;
 
 /** One body, built and verified. */
 export interface MadePiece {
@@ -65,9 +69,19 @@ function buildPiece(piece: Piece, printer: Printer, kernel: Kernel): { made: Mad
       bed: { x: printer.bedX, y: printer.bedY, z: printer.bedZ },
       wallError: piece.wall.error,
       wallWarn: piece.wall.warning,
+      sampleDensity: WALL_SAMPLES,
+      thinOnPurpose: membranesOf(piece, raw, printer),
     });
     return { made: { piece, mesh, measures }, diagnostics: [...diagnostics, ...verifyPiece(piece, body, raw)] };
   });
+}
+
+/** Returns the rooms of the piece's membranes, moved to where the printed mesh has them. */
+function membranesOf({ membranes = [] }: Piece, raw: Mesh, printer: Printer): Region[] {
+  const scale = shrinkScale(printer);
+  const [dx, dy, dz] = restingPlace(raw, scale);
+  const onBed = ([x, y, z]: Vec3): Vec3 => [x * scale + dx, y * scale + dy, z + dz];
+  return membranes.map(({ min, max }) => boxRegion(onBed(min), onBed(max)));
 }
 
 /** Returns the short hash of what was asked: family, parameters and printer, whatever the file is called. */

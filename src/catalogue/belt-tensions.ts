@@ -31,7 +31,7 @@ export const BELT_TENSIONS: Table<BeltTension> = {
   item: "belt tension",
   title: "Allowable working tension of belts",
   fields: {
-    construction: { symbol: "body, cords", unit: "", meaning: "what the belt is made of" },
+    construction: { symbol: "body", unit: "", meaning: "what the belt is made of" },
     rating: { symbol: "T_in", unit: "N", meaning: "allowable tension of a belt 25.4 wide" },
     width: { symbol: "w_b", unit: "mm", meaning: "width" },
     allowable: { symbol: "T_w", unit: "N", meaning: "allowable tension of this width" },
@@ -58,6 +58,6 @@ export const BELT_TENSIONS: Table<BeltTension> = {
                +---------+
         T_w <--| : : : : |--> T_w     T_in: the same for 25.4 wide
                +---------+
-                 body, cords
+                 body and its cords
 `,
 };

@@ -30,8 +30,8 @@ export const FITS: Table<Limits> = {
   fields: {
     over: { symbol: "N_1", unit: "mm", meaning: "sizes over this" },
     upTo: { symbol: "N_2", unit: "mm", meaning: "up to and with this" },
-    lower: { symbol: "EI, ei", unit: "mm", meaning: "lower deviation, hole and shaft" },
-    upper: { symbol: "ES, es", unit: "mm", meaning: "upper deviation, hole and shaft" },
+    lower: { symbol: "ei", unit: "mm", meaning: "lower deviation, hole and shaft" },
+    upper: { symbol: "es", unit: "mm", meaning: "upper deviation, hole and shaft" },
   },
   rows: [
     ...limits(3, 6, [
@@ -70,12 +70,12 @@ export const FITS: Table<Limits> = {
     ),
   ],
   sketch: `
-        ES  ......+-----+
+        es  ......+-----+
                   | H7  |                    +-----+ .... es
-        EI  ......+-----+...........+-----+  | p6  |
+        ei  ......+-----+...........+-----+  | p6  |
          nominal size, over N_1     | h6  |  +-----+ .... ei
          and up to N_2    +-----+   +-----+
-                          | g6  |
+                          | g6  |            holes: EI and ES on drawings
                           +-----+
 `,
 };

@@ -1,4 +1,4 @@
-import type { Vec3 } from "../geometry/mesh.ts";
+import type { Box, Vec3 } from "../geometry/mesh.ts";
 import type { Solid } from "../geometry/solid.ts";
 
 /** Space that a piece of hardware, or its movement, needs: nothing printed may be there. */
@@ -42,6 +42,8 @@ export interface Piece {
   readonly keepOuts: readonly KeepOut[];
   readonly contacts: readonly Contact[];
   readonly measures: readonly Measure[];
+  /** Rooms where the part is thin on purpose: a membrane that is pierced at assembly. */
+  readonly membranes?: readonly Box[];
   /** The thinnest wall allowed in mm: below `error` nothing is written, below `warning` it is said. */
   readonly wall: { readonly error: number; readonly warning: number };
 }

@@ -14,13 +14,14 @@ const INSET = 0.05;
  */
 export function facetSamples(mesh: Mesh, facet: number, area: number, density: number): Vec3[] {
   const wanted = Math.max(1, Math.round(area * density));
-  return Array.from({ length: wanted }, (_, index) => {
-    if (index === 0) return pointOn(mesh, facet, 1 / 3, 1 / 3);
+  const points = [pointOn(mesh, facet, 1 / 3, 1 / 3)];
+  for (let index = 1; index < wanted; index++) {
     const u = (0.5 + index * STEP_U) % 1;
     const v = (0.5 + index * STEP_V) % 1;
     // The far half of the square is folded over onto the triangle.
-    return u + v > 1 ? pointOn(mesh, facet, 1 - u, 1 - v) : pointOn(mesh, facet, u, v);
-  });
+    points.push(u + v > 1 ? pointOn(mesh, facet, 1 - u, 1 - v) : pointOn(mesh, facet, u, v));
+  }
+  return points;
 }
 
 /** Returns a triangular lattice of 28 points over a facet that comes close to its edges and corners. */

@@ -15,52 +15,72 @@ const INSIDE = -1e-9;
 /** Returns a search for the nearest facet along a ray, through a tree of boxes over all facets. */
 export function rayTree(mesh: Mesh): NearestHit {
   const tree = facetTree(mesh);
+  const { bounds, first, size } = tree;
+  // Nodes still to be searched, and how far along the ray each begins.
   const stack = new Int32Array(tree.depth + 2);
+  const begins = new Float64Array(tree.depth + 2);
   return (origin, direction, from, to) => {
-    const inverse = direction.map((part) => 1 / (part === 0 ? 1e-300 : part)) as unknown as Vec3;
+    const inverse: Vec3 = [reciprocal(direction[0]), reciprocal(direction[1]), reciprocal(direction[2])];
     let facet = -1;
     let nearest = to;
-    let top = 0;
-    stack[top++] = 0;
+    let top = 1;
+    stack[0] = 0;
+    begins[0] = 0;
     while (top > 0) {
-      const node = stack[--top] as number;
-      if (entry(tree.bounds, node, origin, inverse, nearest) >= nearest) continue;
-      const first = tree.first[node] as number;
-      const size = tree.size[node] as number;
-      if (size === 0) {
-        const left = entry(tree.bounds, first, origin, inverse, nearest);
-        const right = entry(tree.bounds, first + 1, origin, inverse, nearest);
+      top--;
+      if ((begins[top] as number) >= nearest) continue;
+      const node = stack[top] as number;
+      const place = first[node] as number;
+      const end = place + (size[node] as number);
+      if (place === end) {
+        const left = entry(bounds, place * 6, origin, inverse, nearest);
+        const right = entry(bounds, place * 6 + 6, origin, inverse, nearest);
+        const swap = left < right ? 1 : 0;
         // The nearer child goes on last and is searched first.
-        if (Math.max(left, right) < nearest) stack[top++] = left < right ? first + 1 : first;
-        if (Math.min(left, right) < nearest) stack[top++] = left < right ? first : first + 1;
+        stack[top] = place + swap;
+        begins[top] = swap === 1 ? right : left;
+        stack[top + 1] = place + 1 - swap;
+        begins[top + 1] = swap === 1 ? left : right;
+        top += 2;
       }
-      for (let place = first; place < first + size; place++) {
-        const distance = crossing(tree.shapes, place * 9, origin, direction);
+      for (let index = place; index < end; index++) {
+        const distance = crossing(tree.shapes, index * 9, origin, direction);
         if (distance <= from || distance >= nearest) continue;
         nearest = distance;
-        facet = tree.order[place] as number;
+        facet = tree.order[index] as number;
       }
     }
     return facet < 0 ? undefined : { facet, distance: nearest };
   };
 }
 
+/** A direction along a face of a box must not turn 0 x Infinity into NaN. */
+function reciprocal(part: number): number {
+  return 1 / (part === 0 ? 1e-300 : part);
+}
+
 /** How far along the ray the box begins; Infinity when the ray misses it or it begins beyond `to`. */
-function entry(bounds: Float64Array, node: number, origin: Vec3, inverse: Vec3, to: number): number {
-  let near = 0;
-  let far = to;
-  for (let axis = 0; axis < 3; axis++) {
-    const from = origin[axis as 0] as number;
-    const one = ((bounds[node * 6 + axis] as number) - from) * (inverse[axis as 0] as number);
-    const other = ((bounds[node * 6 + 3 + axis] as number) - from) * (inverse[axis as 0] as number);
-    near = Math.max(near, Math.min(one, other));
-    far = Math.min(far, Math.max(one, other));
-  }
-  return near <= far ? near : Infinity;
+function entry(bounds: Float64Array, at: number, origin: Vec3, inverse: Vec3, to: number): number {
+  const x0 = ((bounds[at] as number) - origin[0]) * inverse[0];
+  const x1 = ((bounds[at + 3] as number) - origin[0]) * inverse[0];
+  let near = x0 < x1 ? x0 : x1;
+  let far = x0 < x1 ? x1 : x0;
+  const y0 = ((bounds[at + 1] as number) - origin[1]) * inverse[1];
+  const y1 = ((bounds[at + 4] as number) - origin[1]) * inverse[1];
+  near = Math.max(near, y0 < y1 ? y0 : y1);
+  far = Math.min(far, y0 < y1 ? y1 : y0);
+  const z0 = ((bounds[at + 2] as number) - origin[2]) * inverse[2];
+  const z1 = ((bounds[at + 5] as number) - origin[2]) * inverse[2];
+  near = Math.max(near, z0 < z1 ? z0 : z1);
+  far = Math.min(far, z0 < z1 ? z1 : z0);
+  return near <= far && far >= 0 && near < to ? Math.max(near, 0) : Infinity;
 }
 
 /** Distance along the ray to the facet, Infinity when it misses. Source: Moeller and Trumbore 1997, from memory. */
-function crossing(shapes: Float64Array, at: number, [ox, oy, oz]: Vec3, [dx, dy, dz]: Vec3): number {
+function crossing(shapes: Float64Array, at: number, origin: Vec3, direction: Vec3): number {
+  const dx = direction[0];
+  const dy = direction[1];
+  const dz = direction[2];
   const ux = shapes[at + 3] as number;
   const uy = shapes[at + 4] as number;
   const uz = shapes[at + 5] as number;
@@ -72,9 +92,9 @@ function crossing(shapes: Float64Array, at: number, [ox, oy, oz]: Vec3, [dx, dy,
   const pz = dx * vy - dy * vx;
   const determinant = ux * px + uy * py + uz * pz;
   if (Math.abs(determinant) < 1e-14) return Infinity;
-  const sx = ox - (shapes[at] as number);
-  const sy = oy - (shapes[at + 1] as number);
-  const sz = oz - (shapes[at + 2] as number);
+  const sx = origin[0] - (shapes[at] as number);
+  const sy = origin[1] - (shapes[at + 1] as number);
+  const sz = origin[2] - (shapes[at + 2] as number);
   const u = (sx * px + sy * py + sz * pz) / determinant;
   if (u < INSIDE || u > 1 - INSIDE) return Infinity;
   const qx = sy * uz - sz * uy;

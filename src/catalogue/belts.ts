@@ -73,12 +73,13 @@ export const BELTS: Table<Belt> = {
     ),
   ],
   sketch: `
-             |<-- P -->|
-        -----------------------------  ---          T_w: tension it may work at
-        . . . . . . . . . . . . . . .        h_b    mu: mass of 1 m, 1 mm wide
-        --+     +---+     +---+     +   ---
-           \\___/     \\___/     \\___/    h_t  ---    D_b: idler on this back
-        =============================  u from the pulley's outside to . . .
-                                       z_min: teeth of the smallest pulley
+            back of the belt: D_b, the smallest idler there
+        +---------------------------------+  ---   T_w: tension it may work at
+        |. . . . . . cords . . . . . . . .|        mu: mass of 1 m, 1 mm wide
+        +--+     +---+     +---+     +----+  h_b
+            \\___/     \\___/     \\___/  h_t   ---
+              |<-- P -->|
+        u: from the foot of the teeth, the pulley's outside, to the cords
+        z_min: teeth of the smallest pulley
 `,
 };

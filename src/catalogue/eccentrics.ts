@@ -38,12 +38,12 @@ export const ECCENTRICS: Table<Eccentric> = {
     ),
   ],
   sketch: `
-        |<---- s ----->|
-        +----+  +------+   ---
-        |    |d |      |    h
-        +--+-+  +---+--+   ---
-           |        |             d_p: the hole it turns in
-           +--------+       e: bore from the middle of d_b
-           |< d_b ->|
+        |<------ s ------>|
+        +----+   +--------+   ---
+        |    | d |        |    h     hexagon beside the plate
+        +--+ |   |   +----+   ---
+           | |   |   |               d_p: hole of the plate it turns in
+           +-+---+---+
+           |<- d_b ->|               e: bore from the middle of d_b
 `,
 };

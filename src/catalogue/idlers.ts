@@ -65,11 +65,11 @@ export const IDLERS: Table<Idler> = {
   ],
   sketch: `
         |<------ D_f ------>|
-        +------+  d  +------+   ---         z: teeth, none when smooth
-        +-+----+     +----+-+          ---  w_b: belt that goes between
-          |    |     |    |     H_i    w_t
-        +-+----+     +----+-+          ---
-        +------+     +------+   ---
+        +------+  d  +------+   ---
+        +-+    |     |    +-+    |    ---
+          |    |     |    |     H_i   w_t     w_b: widest belt between them
+        +-+    |     |    +-+    |    ---
+        +------+     +------+   ---           z: teeth, 0 when smooth
           |<---- D_r ---->|
 `,
 };

@@ -62,13 +62,15 @@ export const LEAD_NUTS: Table<LeadNut> = {
     leadNut("Tr16 bronze", [28, 48, 12, 35, 0, 38, 6, 6], "M6", "Tr14x4, Tr16x4, Tr18x4", SERIES),
   ],
   sketch: `
-             |<-------- D_n ------->|
-                    +-------+          ---
-        +-----------+       +-----+    h_b  ---
-        |  | d_h |          |  |  |         t_n   n holes for M_n
-        +-----------+       +-----+         ---
-                    |  Tr   |
-                    +-------+          L_n: over all, boss included
-                    |< d_n >|          d_c: circle through the holes
+                    |< d_n >|
+                    +-------+           ---
+                    |  Tr   |            |
+        +--|-|------+-------+------|-|--+    ---
+        |  | |              :      | |  | |  t_n     n holes of d_h for M_n
+        +--|-|------+-------+------|-|--+    ---
+                    |       |           L_n  h_b
+                    +-------+           ---  ---
+           |<--------- d_c --------->|        circle through the holes
+        |<------------- D_n ----------->|
 `,
 };

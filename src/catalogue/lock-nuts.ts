@@ -43,11 +43,11 @@ export const LOCK_NUTS: Table<LockNut> = {
     lockNut("M12", 18, 12, 14.9, "19 across flats in one source of DIN 985; ISO is used, measure"),
   ],
   sketch: `
-          ______      ---      +------+.
-         /  __  \\              |      | \\
-        /  /  \\  \\     s       |      | |   plastic ring at this end
-        \\  \\__/  /             |      | /
-         \\______/     ---      +------+'
-                               |< h, h_t >|
+          ______      ---      +-----+
+         /  __  \\              |     |\\
+        /  /  \\  \\     s       |     | |   plastic ring at this end
+        \\  \\__/  /             |     |/
+         \\______/     ---      +-----+
+                               |<- h >|    low form; h_t: tall form
 `,
 };

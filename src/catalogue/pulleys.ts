@@ -61,15 +61,16 @@ export const PULLEYS: Table<Pulley> = {
     pulley(80, [54.4, 8, 16, 8], `${HIGH}; ${FLANGE}; M4 set screws also sold`),
   ],
   sketch: `
-            |<- D_h ->|
-            +--+   +--+       ---            ---
-            |  | d |  |       h_hub          h_ss to the set screws
-            |  |   | =|  M_s, n_s of them    ---
-        +---+--+   +--+---+   ---   t_f
-        +-+--+-+---+-+--+-+   ---
-          |  |       |  |     w_t   z teeth, P apart
-        +-+--+-+---+-+--+-+   ---
-        +-----------------+         t_f
-        |<----- D_f ----->|   H_p: over all, from hub's end to last flange
+               |<-- D_h -->|
+               +---+   +---+       ---     ---  hub's end
+               |   |   |   |        |      h_ss
+               |   | d | = | M_s   h_hub   ---  axis of the n_s set screws
+               |   |   |   |        |
+        +------+---+---+---+------+ ---    ---
+        +-+----|---|   |---|----+-+        t_f
+          |    |   |   |   |    |   w_t    z teeth, P apart
+        +-+----|---|   |---|----+-+        t_f
+        +----------+   +----------+ ---    H_p: from end to end
+        |<--------- D_f --------->|
 `,
 };

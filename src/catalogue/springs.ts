@@ -57,8 +57,8 @@ export const SPRINGS: Table<Spring> = {
   sketch: `
              |<-- D_e -->|
         ---  (===========)
-              \\\\       \\\\       d_w: the wire
-        L_0    )=======(       N_t: count the coils, flat ends too
+              \\\\       \\\\       d_w: diameter of the wire
+        L_0    \\\\       \\\\      N_t: count the coils, flat ends too
               //       //       M_b: bolt that passes inside
         ---  (===========)
          G, A, m: the wire's steel; it tears at A / d_w^m

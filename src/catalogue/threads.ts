@@ -54,12 +54,13 @@ export const THREADS: Table<Thread> = {
     ),
   ],
   sketch: `
-          |<---- d ----->|         |<- d_f, d_m, d_c ->|
-          |  |<- d3 ->|  |         |                   |
-         /|--+--------+--|\\    ####|                   |####
-         \\|--+--------+--|/    ####|                   |####
-      P  /|--+--------+--|\\    ####|                   |####
-         \\|--+--------+--|/    the hole it passes through
-   |< d_t >|  the hole it is cut in        s: key of a set screw
+       |<------ d ------>|           |<- d_f, d_m, d_c ->|
+       |  |<-- d3 -->|   |       ####|                   |####
+        \\_|__________|__/        ####|   hole the bolt   |####
+     P   _|__________|__         ####|   passes through  |####
+        / |          |  \\
+        \\_|__________|__/            |<- d_t ->|
+         _|__________|__         ####|         |####  hole that is tapped
+        / |          |  \\        ####|         |####  s: key of a set screw
 `,
 };

@@ -75,13 +75,13 @@ export const THRUST_BEARINGS: Table<ThrustBearing> = {
     miniature("F10-18M", 10, 18, 5.5),
   ],
   sketch: `
-            |<-------- D -------->|
-            |    |<-- d_a -->|    |    shoulder on the shaft, above
-        --- +-----+  | d |  +-----+
-            |shaft washer   |     |    the bore d fits the shaft
-         H  |   (o)         (o)   |    C_a, C0_a: load turning, standing
-            |housing washer       |    r_s: radius of the corners
-        --- +------+ |D1 |  +-----+
-                 |<- D_a ->|           hole in the housing, below
+              |<-- d_a -->|        shoulder on the shaft, above
+        |<------- D -------->|
+        +------+  d  +------+  ---  shaft washer, grips the shaft with d
+        |  ( ) |     |  ( ) |   H
+        +-----+       +-----+  ---  housing washer, clears it with D1
+              |<-D1-->|
+            |<--- D_a --->|        hole in the housing's shoulder, below
+        r_s: radius of the corners     C_a, C0_a: load turning, standing
 `,
 };

@@ -14,14 +14,14 @@ export const WASHER_FIELDS: Table<Washer>["fields"] = {
 };
 
 export const WASHER_SKETCH = `
-        ---  +-+
-             | |
-        ---  +-+
-        d1         d2   from the outside to the outside
-        ---  +-+
-             | |
-        ---  +-+
-             |h|
+          .-----------.           +--+  ---
+         /   .-----.   \\          |  |
+        |   /       \\   |         +--+
+        |  |<- d1 -->|  |         |  |   d2
+        |   \\       /   |         +--+
+         \\   '-----'   /          |  |
+          '-----------'           +--+  ---
+                                  |h |
 `;
 
 function washer(

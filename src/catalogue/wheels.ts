@@ -44,12 +44,12 @@ export const WHEELS: Table<Wheel> = {
     ),
   ],
   sketch: `
-              _____                         F_w: force across the axis
-             /  |  \\   ---        |<- w ->|
-        ----|   +---|-- axis      /-------\\
-         D  |   |   |    o_w     |__   __|   w_o: over the bearings,
-        ----|   |   |            |D2| |d1|        just wider than w
-             \\__v__/   ---        \\-------/
-        =====bar's face=====        M_b passes the bearings
+         |<----- D ----->|            |<-- w -->|
+            _________                  ________
+          /           \\               /        \\  w_o: over the bearings
+         |      o      |   ---      __|  D2 d1 |__     and the ring between
+          \\           /    o_w        |        |  D2, d1: lands of a bearing
+            ---------                 \\        /  M_b: axle bolt
+        ====bar's face====  ---        --------   F_w: force across the axis
 `,
 };

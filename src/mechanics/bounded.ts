@@ -33,7 +33,9 @@ export function bounded<Input extends string, Result extends string>(
       const outcome = spec.compute(inputs);
       if (isRefusal(outcome)) return outcome;
       const lost = (Object.keys(spec.results) as Result[]).find((key) => !Number.isFinite(outcome[key]));
-      return lost === undefined ? outcome : { refused: `${spec.results[lost].symbol} is too large to hold` };
+      return lost === undefined
+        ? outcome
+        : { refused: `${spec.results[lost].symbol} lies beyond what a number can hold` };
     },
   });
 }

@@ -19,7 +19,7 @@ export const driveSpeed = bounded({
   },
   formulas: { screw: "60 * v / l", motor: "n_s * i", travel: "H / l * z_s * p" },
   source: "geometry",
-  valid: "no slip",
+  valid: "no slip between belt and pulleys",
   examples: [
     {
       given: { speed: 4, ratio: 2, lead: 8, lift: 100, screwTeeth: 40, pitch: 2 },

@@ -11,6 +11,7 @@ import { beltPull } from "./belt-pull.ts";
 import { beltSeat } from "./belt-seat.ts";
 import { boltThreadedLength } from "./bolt-threaded-length.ts";
 import { boltThroughLength } from "./bolt-through-length.ts";
+import { boltTorque } from "./bolt-torque.ts";
 import { bracketRootStress } from "./bracket-root-stress.ts";
 import { bracketSink } from "./bracket-sink.ts";
 import { bracketTemperature } from "./bracket-temperature.ts";
@@ -25,28 +26,44 @@ import { cupPointHold } from "./cup-point-hold.ts";
 import { driveResolution } from "./drive-resolution.ts";
 import { driveSpeed } from "./drive-speed.ts";
 import { eccentricShift } from "./eccentric-shift.ts";
+import { eulerLoad } from "./euler-load.ts";
+import { frameSquareness } from "./frame-squareness.ts";
 import { frictionUse } from "./friction-use.ts";
+import { growthVector } from "./growth-vector.ts";
+import { heatLoss } from "./heat-loss.ts";
+import { heatingEnergy } from "./heating-energy.ts";
 import { hollowColumnStress } from "./hollow-column-stress.ts";
 import { idlerBase } from "./idler-base.ts";
+import { insertBoltWindow } from "./insert-bolt-window.ts";
 import { layerSnap } from "./layer-snap.ts";
 import { leeway } from "./leeway.ts";
 import { leewayAngle } from "./leeway-angle.ts";
 import { loadShare } from "./load-share.ts";
 import { loopTolerance } from "./loop-tolerance.ts";
+import { measuredSpringRate } from "./measured-spring-rate.ts";
 import { motorBoltWindow } from "./motor-bolt-window.ts";
 import { motorTorque } from "./motor-torque.ts";
+import { pinnedBow } from "./pinned-bow.ts";
 import { pitchRadius } from "./pitch-radius.ts";
 import { planeSpacing } from "./plane-spacing.ts";
+import { plateHold } from "./plate-hold.ts";
+import { plateMass } from "./plate-mass.ts";
 import { plateStripSag } from "./plate-strip-sag.ts";
+import { plateTwist } from "./plate-twist.ts";
 import { pluckFrequency } from "./pluck-frequency.ts";
 import { pressFitInterference } from "./press-fit-interference.ts";
 import { pressFitPressure } from "./press-fit-pressure.ts";
+import { pulleyGap } from "./pulley-gap.ts";
 import { requiredSlide } from "./required-slide.ts";
 import { rootMoment } from "./root-moment.ts";
 import { rowForce } from "./row-force.ts";
 import { rowTension } from "./row-tension.ts";
+import { sawCutAngle } from "./saw-cut-angle.ts";
+import { screwColumn } from "./screw-column.ts";
+import { screwFloat } from "./screw-float.ts";
 import { screwTilt } from "./screw-tilt.ts";
 import { screwTorque } from "./screw-torque.ts";
+import { screwWhirl } from "./screw-whirl.ts";
 import { seatOnLayer } from "./seat-on-layer.ts";
 import { seatPressure } from "./seat-pressure.ts";
 import { setScrewHold } from "./set-screw-hold.ts";
@@ -62,11 +79,17 @@ import { springForce } from "./spring-force.ts";
 import { springRate } from "./spring-rate.ts";
 import { springRateNeeded } from "./spring-rate-needed.ts";
 import { springSolidLength } from "./spring-solid-length.ts";
+import { springStability } from "./spring-stability.ts";
 import { springStress } from "./spring-stress.ts";
+import { springWorkingLength } from "./spring-working-length.ts";
 import { stallForce } from "./stall-force.ts";
+import { stuckTemperature } from "./stuck-temperature.ts";
 import { tappedBoltWindow } from "./tapped-bolt-window.ts";
 import { teethInMesh } from "./teeth-in-mesh.ts";
 import { thermalGrowth } from "./thermal-growth.ts";
+import { threadShearArea } from "./thread-shear-area.ts";
+import { threadStressArea } from "./thread-stress-area.ts";
+import { threadTravel } from "./thread-travel.ts";
 import { threeWheelForces } from "./three-wheel-forces.ts";
 import { threeWheelPreload } from "./three-wheel-preload.ts";
 import { torqueLimit } from "./torque-limit.ts";
@@ -75,8 +98,11 @@ import { triangleHeight } from "./triangle-height.ts";
 import { twoPulleyCentres } from "./two-pulley-centres.ts";
 import { twoPulleyLoop } from "./two-pulley-loop.ts";
 import { twoScrewShare } from "./two-screw-share.ts";
+import { warmUp } from "./warm-up.ts";
 import { washerPressure } from "./washer-pressure.ts";
+import { wattDensity } from "./watt-density.ts";
 import { wheelDistance } from "./wheel-distance.ts";
+import { wheelDrag } from "./wheel-drag.ts";
 import { wheelForces } from "./wheel-forces.ts";
 import { wheelPreload } from "./wheel-preload.ts";
 import { wireStrength } from "./wire-strength.ts";
@@ -95,6 +121,7 @@ export * from "./belt-seat.ts";
 export * from "./bisect.ts";
 export * from "./bolt-threaded-length.ts";
 export * from "./bolt-through-length.ts";
+export * from "./bolt-torque.ts";
 export * from "./bracket-root-stress.ts";
 export * from "./bracket-sink.ts";
 export * from "./bracket-temperature.ts";
@@ -110,32 +137,49 @@ export * from "./cup-point-hold.ts";
 export * from "./drive-resolution.ts";
 export * from "./drive-speed.ts";
 export * from "./eccentric-shift.ts";
+export * from "./euler-load.ts";
 export * from "./four-screw-bounds.ts";
+export * from "./frame-squareness.ts";
 export * from "./friction-use.ts";
+export * from "./growth-vector.ts";
+export * from "./heat-loss.ts";
+export * from "./heating-energy.ts";
 export * from "./hollow-column-stress.ts";
 export * from "./idler-base.ts";
+export * from "./idler-duties.ts";
+export * from "./insert-bolt-window.ts";
 export * from "./layer-snap.ts";
 export * from "./leeway.ts";
 export * from "./leeway-angle.ts";
 export * from "./load-share.ts";
 export * from "./loop-tolerance.ts";
+export * from "./measured-spring-rate.ts";
 export * from "./motor-bolt-window.ts";
 export * from "./motor-torque.ts";
 export * from "./next-stock.ts";
+export * from "./pinned-bow.ts";
 export * from "./pitch-radius.ts";
 export * from "./plane-spacing.ts";
+export * from "./plate-hold.ts";
+export * from "./plate-mass.ts";
 export * from "./plate-strip-sag.ts";
+export * from "./plate-twist.ts";
 export * from "./pluck-frequency.ts";
 export * from "./point.ts";
 export * from "./press-fit-interference.ts";
 export * from "./press-fit-pressure.ts";
+export * from "./pulley-gap.ts";
 export * from "./required-slide.ts";
 export * from "./root-moment.ts";
 export * from "./row-force.ts";
 export * from "./row-tension.ts";
+export * from "./saw-cut-angle.ts";
+export * from "./screw-column.ts";
+export * from "./screw-float.ts";
 export * from "./screw-locking.ts";
 export * from "./screw-tilt.ts";
 export * from "./screw-torque.ts";
+export * from "./screw-whirl.ts";
 export * from "./screws-in-step.ts";
 export * from "./seat-candidates.ts";
 export * from "./seat-on-layer.ts";
@@ -156,22 +200,33 @@ export * from "./spring-force.ts";
 export * from "./spring-rate.ts";
 export * from "./spring-rate-needed.ts";
 export * from "./spring-solid-length.ts";
+export * from "./spring-stability.ts";
 export * from "./spring-stress.ts";
+export * from "./spring-working-length.ts";
 export * from "./stall-force.ts";
 export * from "./stock-loops.ts";
+export * from "./stuck-temperature.ts";
 export * from "./tapped-bolt-window.ts";
 export * from "./teeth-in-mesh.ts";
 export * from "./thermal-growth.ts";
+export * from "./thread-shear-area.ts";
+export * from "./thread-stress-area.ts";
+export * from "./thread-travel.ts";
 export * from "./three-wheel-forces.ts";
 export * from "./three-wheel-preload.ts";
 export * from "./torque-limit.ts";
+export * from "./tram-moves.ts";
+export * from "./tram-plane.ts";
 export * from "./trapezoidal-thread.ts";
 export * from "./triangle-height.ts";
 export * from "./two-pulley-centres.ts";
 export * from "./two-pulley-loop.ts";
 export * from "./two-screw-share.ts";
+export * from "./warm-up.ts";
 export * from "./washer-pressure.ts";
+export * from "./watt-density.ts";
 export * from "./wheel-distance.ts";
+export * from "./wheel-drag.ts";
 export * from "./wheel-forces.ts";
 export * from "./wheel-preload.ts";
 export * from "./wire-strength.ts";
@@ -190,6 +245,7 @@ export const CALCULATIONS = [
   beltSeat,
   boltThreadedLength,
   boltThroughLength,
+  boltTorque,
   bracketRootStress,
   bracketSink,
   bracketTemperature,
@@ -204,28 +260,44 @@ export const CALCULATIONS = [
   driveResolution,
   driveSpeed,
   eccentricShift,
+  eulerLoad,
+  frameSquareness,
   frictionUse,
+  growthVector,
+  heatLoss,
+  heatingEnergy,
   hollowColumnStress,
   idlerBase,
+  insertBoltWindow,
   layerSnap,
   leewayAngle,
   leeway,
   loadShare,
   loopTolerance,
+  measuredSpringRate,
   motorBoltWindow,
   motorTorque,
+  pinnedBow,
   pitchRadius,
   planeSpacing,
+  plateHold,
+  plateMass,
   plateStripSag,
+  plateTwist,
   pluckFrequency,
   pressFitInterference,
   pressFitPressure,
+  pulleyGap,
   requiredSlide,
   rootMoment,
   rowForce,
   rowTension,
+  sawCutAngle,
+  screwColumn,
+  screwFloat,
   screwTilt,
   screwTorque,
+  screwWhirl,
   seatOnLayer,
   seatPressure,
   setScrewHold,
@@ -241,11 +313,17 @@ export const CALCULATIONS = [
   springRateNeeded,
   springRate,
   springSolidLength,
+  springStability,
   springStress,
+  springWorkingLength,
   stallForce,
+  stuckTemperature,
   tappedBoltWindow,
   teethInMesh,
   thermalGrowth,
+  threadShearArea,
+  threadStressArea,
+  threadTravel,
   threeWheelForces,
   threeWheelPreload,
   torqueLimit,
@@ -254,8 +332,11 @@ export const CALCULATIONS = [
   twoPulleyCentres,
   twoPulleyLoop,
   twoScrewShare,
+  warmUp,
   washerPressure,
+  wattDensity,
   wheelDistance,
+  wheelDrag,
   wheelForces,
   wheelPreload,
   wireStrength,

@@ -5,7 +5,10 @@ import type { Item } from "../core/parameter.ts";
 export function unmeasured(given: Readonly<Record<string, unknown>>): Diagnostic[] {
   return Object.entries(given).flatMap(([name, value]) => {
     const items = (Array.isArray(value) ? value : [value]).filter(isItem);
-    const typical = items.filter((item) => item.row?.standing === "typical" && item.measured.length === 0);
+    const typical = items.filter(({ row, measured }) => {
+      // A printing material has no size to measure.
+      return row?.standing === "typical" && row.source !== "material-data" && measured.length === 0;
+    });
     return typical.slice(0, 1).map(({ key }) => ({
       name: "typical-value-not-measured",
       level: "note" as const,

@@ -84,20 +84,22 @@ function cutLines(outline: readonly OutlineEdge[], low: number, width: number, c
   });
 }
 
-/** The point on the loose pieces that lies farthest from held edges and held pieces. */
+/** The point on the loose pieces and the free outline that lies farthest from held edges and held pieces. */
 function farthest(pieces: readonly Piece[], outline: readonly OutlineEdge[], step: number, enough: number) {
-  const held = [
-    ...outline.filter((edge) => edge.held),
-    ...pieces.filter(isHeld).map(({ v, from, to }) => ({ ax: from, ay: v, bx: to, by: v })),
+  const asSegment = ({ v, from, to }: Piece): Segment => ({ ax: from, ay: v, bx: to, by: v });
+  const held = [...outline.filter((edge) => edge.held), ...pieces.filter(isHeld).map(asSegment)];
+  const loose = [
+    ...outline.filter((edge) => !edge.held),
+    ...pieces.filter((piece) => !isHeld(piece)).map(asSegment),
   ];
   let [reach, at]: [number, Vec2] = [0, [0, 0]];
-  for (const piece of pieces) {
-    if (isHeld(piece)) continue;
-    const steps = Math.max(1, Math.ceil((piece.to - piece.from) / step));
+  for (const { ax, ay, bx, by } of loose) {
+    const steps = Math.max(1, Math.ceil(Math.hypot(bx - ax, by - ay) / step));
     for (let index = 0; index <= steps; index++) {
-      const u = piece.from + ((piece.to - piece.from) * index) / steps;
-      const distance = distanceBeyond(reach, u, piece.v, held);
-      if (distance > reach) [reach, at] = [distance, [u, piece.v]];
+      const u = ax + ((bx - ax) * index) / steps;
+      const v = ay + ((by - ay) * index) / steps;
+      const distance = distanceBeyond(reach, u, v, held);
+      if (distance > reach) [reach, at] = [distance, [u, v]];
     }
     if (reach > enough) break;
   }

@@ -73,7 +73,9 @@ function overhangOf(region: OverhangRegion, line: number): Overhang {
 
 function isBetter(lines: BridgeLines, best: BridgeLines, tolerance: number): boolean {
   const [here, there] = [Math.max(lines.reach, tolerance), Math.max(best.reach, tolerance)];
-  return here < there || (here === there && lines.span < best.span);
+  if (here !== there) return here < there;
+  // A narrow strip is within the tolerance of its own sides: lines across it still beat lines along it.
+  return lines.span > 0 && (best.span === 0 || lines.span < best.span);
 }
 
 function directionsFor(outline: readonly OutlineEdge[]): number[] {

@@ -1,3 +1,4 @@
+import fc from "fast-check";
 import Module, { type CrossSection, type Manifold } from "manifold-3d";
 import type { Mesh } from "../../src/geometry/mesh.ts";
 import type { Limits } from "../../src/verify/limits.ts";
@@ -63,4 +64,9 @@ export function bearingBlock(segments: (radius: number) => number): Manifold {
 
 function roundedPlate(x: number, y: number, radius: number, segments: number): CrossSection {
   return Section.square([x - 2 * radius, y - 2 * radius], true).offset(radius, "Round", 2, segments);
+}
+
+/** Numbers spread evenly over a range; fast-check's own doubles crowd round 0. */
+export function between(low: number, high: number): fc.Arbitrary<number> {
+  return fc.integer({ min: 0, max: 2 ** 30 }).map((step) => low + ((high - low) * step) / 2 ** 30);
 }

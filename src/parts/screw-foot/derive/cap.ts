@@ -1,0 +1,30 @@
+import { up } from "../../../core/rounding.ts";
+import type { Bought } from "../bought.ts";
+import type { Parameters } from "../parameters.ts";
+import type { Stack } from "./stack.ts";
+
+export interface Cap {
+  readonly capBore: number;
+  readonly capTop: number;
+  readonly capGap: number;
+  readonly capCircle: number;
+}
+
+/** Thickness of the cap, and how far its screws stand outside the pocket, mm. */
+export const CAP = { thick: 3, screwsOff: 9, lobe: 4.2, azimuths: [90, 210, 330] };
+
+interface Stacked extends Stack {
+  readonly pocket: number;
+}
+
+/** Returns the bearing cap's heights and the gap between it and the lowest thing that turns over it. */
+export function capOf({ thrust }: Parameters, bought: Bought, stack: Stacked): Cap {
+  const { bearing, pulley } = bought;
+  const capBore = up(bearing.outerLand, 0.5);
+  const capTop = stack.bearingTop + CAP.thick;
+  // A hub that turns inside the bore is no obstacle; then the flange above it is the lowest face.
+  const inside = thrust !== "collar" && stack.hubPoints === "down" && pulley.hubDiameter + 2 <= capBore;
+  const hubRoom = inside ? pulley.hubLength : 0;
+  const capGap = stack.washerStack + hubRoom - CAP.thick;
+  return { capBore, capTop, capGap, capCircle: stack.pocket + CAP.screwsOff };
+}

@@ -1,0 +1,60 @@
+import { frictionUse } from "../../../mechanics/friction-use.ts";
+import { rowTension } from "../../../mechanics/row-tension.ts";
+import type { Bought } from "../bought.ts";
+import type { Parameters } from "../parameters.ts";
+import type { Fixing } from "./fixing.ts";
+import type { Housing } from "./housing.ts";
+import { BEYOND, given } from "./loads.ts";
+import type { Stack } from "./stack.ts";
+
+export interface Grip {
+  readonly heel: number;
+  readonly heelMoment: number;
+  readonly tension: number;
+  readonly tensionEach: number;
+  readonly gripUse: number;
+}
+
+/** Friction of plastic on an aluminium bar (common practice). */
+const FRICTION = 0.2;
+/** Bolts of one cheek stand this far apart, mm. */
+export const CHEEK_BOLTS = 16;
+
+type Foot = Housing & Fixing & Stack;
+
+/** Returns what tries to lift the foot off its bar, and the share of the bolts' clamp that this takes. */
+export function gripOf(parameters: Parameters, bought: Bought, foot: Foot, thrust: number): Grip {
+  if (parameters.mount === "on-post") return onPost(parameters, bought, foot, thrust);
+  const { heel, heelMoment, tension } = pulling(parameters, bought, foot, thrust);
+  const tensionEach = tension / 2;
+  return { heel, heelMoment, tension, tensionEach, gripUse: foot.clamp > 0 ? tensionEach / foot.clamp : BEYOND };
+}
+
+function pulling(parameters: Parameters, { bar }: Bought, foot: Foot, thrust: number) {
+  const { mount, beltPull, offset } = parameters;
+  const { axis, plane } = foot;
+  const half = bar.width / 2;
+  if (mount === "under") {
+    const heelMoment = thrust * (axis + bar.width) + beltPull * Math.abs(plane + bar.height);
+    return { heel: -bar.height, heelMoment, tension: heelMoment / half };
+  }
+  if (mount === "on-top") {
+    const heelMoment = thrust * Math.max(0, offset - half) + beltPull * Math.abs(plane);
+    return { heel: 0, heelMoment, tension: heelMoment / half };
+  }
+  const heel = Math.max(foot.bed, -bar.height);
+  const heelMoment = thrust * axis + beltPull * Math.abs(plane - heel);
+  const arms = foot.rowHeights.map((row) => row - heel);
+  const squares = arms.reduce((sum, arm) => sum + arm ** 2, 0);
+  const worst = Math.max(...arms);
+  const inputs = { moment: heelMoment, distance: worst, squares, bolts: 2 };
+  return { heel, heelMoment, tension: given(rowTension, "tension", inputs) };
+}
+
+function onPost({ beltPull }: Parameters, { bar }: Bought, foot: Foot, thrust: number): Grip {
+  const { axis, plane, bed, margin, clamp } = foot;
+  const middle = bed + margin + CHEEK_BOLTS / 2;
+  const heelMoment = thrust * (axis + bar.module / 2) + beltPull * Math.abs(plane - middle);
+  const inputs = { moment: heelMoment, friction: FRICTION, clamp, spacing: CHEEK_BOLTS, faces: 2 };
+  return { heel: middle, heelMoment, tension: 0, tensionEach: 0, gripUse: given(frictionUse, "use", inputs) };
+}

@@ -11,7 +11,7 @@ import { boxRegion, type Region } from "../verify/region.ts";
 import { acceptedAny, applyAcceptance, wrongAcceptances } from "./accept.ts";
 import { shortHash } from "./hash.ts";
 import type { Request } from "./request.ts";
-import { verifyPiece } from "./verify-piece.ts";
+import { type Fit, verifyPiece } from "./verify-piece.ts";
 
 /** Samples per mm2 of surface in the search for thin walls; every facet is sampled at least once. */
 const WALL_SAMPLES = 0.2;
@@ -22,6 +22,7 @@ export interface MadePiece {
   /** The mesh as printed: on the bed, centred, on the grid of the file. */
   readonly mesh: Mesh;
   readonly measures: Measures;
+  readonly fit: Fit;
 }
 
 /** A part worked out, built and verified. With an error among the diagnostics nothing of it may be written. */
@@ -72,7 +73,8 @@ function buildPiece(piece: Piece, printer: Printer, kernel: Kernel): { made: Mad
       sampleDensity: WALL_SAMPLES,
       thinOnPurpose: membranesOf(piece, raw, printer),
     });
-    return { made: { piece, mesh, measures }, diagnostics: [...diagnostics, ...verifyPiece(piece, body, raw)] };
+    const fit = verifyPiece(piece, body, raw);
+    return { made: { piece, mesh, measures, fit }, diagnostics: [...diagnostics, ...fit.diagnostics] };
   });
 }
 

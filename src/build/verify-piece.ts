@@ -11,13 +11,25 @@ const CLASH = 0.01;
 /** Share of a drawn contact face that must be there on the finished mesh. */
 const TOUCH = 0.95;
 
+/** How the finished body stands to its hardware. */
+export interface Fit {
+  readonly diagnostics: readonly Diagnostic[];
+  /** How many keep-outs are free, of all. */
+  readonly free: number;
+  /** How many contact faces touch, of all. */
+  readonly touching: number;
+}
+
 /** Returns what is wrong between the finished body and the hardware: entered keep-outs, faces that do not touch. */
-export function verifyPiece(piece: Piece, body: Body, mesh: Mesh): Diagnostic[] {
-  return [
-    ...entered(piece.keepOuts, body, "error"),
-    ...entered(piece.keepOuts, body, "warning"),
-    ...piece.contacts.flatMap((contact) => missed(contact, mesh)),
-  ];
+export function verifyPiece(piece: Piece, body: Body, mesh: Mesh): Fit {
+  const clashes = entered(piece.keepOuts, body, "error");
+  const tight = entered(piece.keepOuts, body, "warning");
+  const gaps = piece.contacts.flatMap((contact) => missed(contact, mesh));
+  return {
+    diagnostics: [...clashes, ...tight, ...gaps],
+    free: piece.keepOuts.length - clashes.length,
+    touching: piece.contacts.length - gaps.length,
+  };
 }
 
 /** All keep-outs are tried as one body first; only when that clashes is each tried, to name the culprit. */

@@ -31,9 +31,9 @@ const TURN = 2 * Math.PI;
 /**
  * Returns the exact pitch-line length, spans and wraps of a closed belt.
  *
- * `nodes` are 2 to 12, in the order in which the belt meets them, counter-clockwise; at least two stand inside, and each
- * is met once. Units: mm and deg. Refuses nodes without a common tangent, a node the belt does not touch, spans that
- * cross, and any loop whose signed wraps are not one turn. Source: plane geometry.
+ * `nodes` are 2 to 12, in the order in which the belt meets them, counter-clockwise; at least two stand inside, and
+ * each is met once. Units: mm and deg. Refuses nodes without a common tangent, a node the belt does not touch, spans
+ * that cross, and any loop whose signed wraps are not one turn. Source: plane geometry.
  */
 export function beltLoop(nodes: readonly LoopNode[]): BeltLoop | Refusal {
   const wrong = misplaced(nodes);
@@ -45,19 +45,30 @@ export function beltLoop(nodes: readonly LoopNode[]): BeltLoop | Refusal {
     spans.push(span);
   }
   const wraps = nodes.map((node, index) => wrapOf(node, spans[(index || nodes.length) - 1], spans[index]));
-  const loose = nodes.find((node, index) => (wraps[index] ?? 0) > (node.inside ? 0.75 : 0.5) * TURN);
+  const loose = untouched(nodes, wraps);
   if (loose !== undefined) {
     return { refused: `the belt does not touch ${loose.name}, or the order is wrong: it is counter-clockwise` };
   }
-  const turned = nodes.reduce((sum, node, index) => sum + signOf(node) * (wraps[index] ?? 0), 0);
-  if (Math.abs(turned - TURN) > 1e-9)
-    return { refused: "the belt does not go round once; a node is on the wrong side" };
   const crossing = spans.findIndex((span, index) => spans.some((other, at) => at > index && cross(span, other)));
   if (crossing >= 0) return { refused: `the span after ${nodes[crossing]?.name} crosses another span` };
   const straight = spans.reduce((sum, span) => sum + span.length, 0);
   const length = nodes.reduce((sum, node, index) => sum + node.radius * (wraps[index] ?? 0), straight);
   if (!Number.isFinite(length)) return { refused: "the loop is too large to hold" };
   return { length, spans, wraps: wraps.map((wrap) => (wrap * 180) / Math.PI) };
+}
+
+/**
+ * The node whose wrap cannot be. A wrap that should be just below zero comes out just below a full turn, and the sum of
+ * the signed wraps is then more than one turn, unless an outside node hides it by the same fault.
+ */
+function untouched(nodes: readonly LoopNode[], wraps: readonly number[]): LoopNode | undefined {
+  const wrap = (node: LoopNode) => wraps[nodes.indexOf(node)] ?? 0;
+  const hidden = nodes.some(({ inside }) => !inside);
+  const over = nodes.find((node) => hidden && wrap(node) > (node.inside ? 0.75 : 0.5) * TURN);
+  if (over !== undefined) return over;
+  const turned = nodes.reduce((sum, node) => sum + signOf(node) * wrap(node), 0);
+  if (Math.abs(turned - TURN) <= 1e-9) return undefined;
+  return nodes.reduce((most, node) => (wrap(node) > wrap(most) ? node : most));
 }
 
 function misplaced(nodes: readonly LoopNode[]): string | undefined {

@@ -19,8 +19,8 @@ export interface FourScrewBounds {
  * of hundredths of a millimetre, so there is no single answer; the ends of what is possible without pulling are the
  * cases in which only three carry.
  *
- * Units: mm and N. When no three can carry without pulling, the bounds are over all threes, and `lifts` is true. Refuses
- * other than four screws, and screws of which no three make a sound triangle. Source: statics.
+ * Units: mm and N. When no three can carry without pulling, the bounds are over all threes, and `lifts` is true.
+ * Refuses other than four screws, and screws of which no three make a sound triangle. Source: statics.
  */
 export function fourScrewBounds(screws: readonly Point[], weight: number, centre: Point): FourScrewBounds | Refusal {
   if (screws.length !== 4) return { refused: `four screws are asked for, and these are ${screws.length}` };

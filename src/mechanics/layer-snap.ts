@@ -1,3 +1,4 @@
+import { tidy } from "../core/rounding.ts";
 import { bounded } from "./bounded.ts";
 
 /** Nearest layer height that is a whole number of full steps, and what a height beside it does to the print. */
@@ -52,7 +53,6 @@ export function friendlyLayers(step: number, thinnest: number, thickest: number)
   if (!(step > 0) || !(thinnest > 0) || !(thickest >= thinnest) || !Number.isFinite(thickest / step)) return [];
   const first = Math.ceil(thinnest / step - 1e-6);
   const last = Math.min(Math.floor(thickest / step + 1e-6), first + 999);
-  return Array.from({ length: Math.max(0, last - first + 1) }, (_, index) => {
-    return Math.round((first + index) * step * 1e9) / 1e9;
-  });
+  const count = Math.max(0, last - first + 1);
+  return Array.from({ length: count }, (_, index) => tidy((first + index) * step)).filter(Number.isFinite);
 }

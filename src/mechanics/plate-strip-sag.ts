@@ -1,6 +1,6 @@
 import { bounded } from "./bounded.ts";
 
-/** Bound on the sag of a plate between its mounts: a strip between the two that are farthest apart. Not its real sag. */
+/** Bound on a plate's sag, not its real sag: that of a strip between the two mounts that are farthest apart. */
 export const plateStripSag = bounded({
   name: "plate-strip-sag",
   title: "Bound on the sag of a plate",

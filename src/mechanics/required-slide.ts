@@ -1,6 +1,6 @@
 import { bounded } from "./bounded.ts";
 
-/** Travel that a motor or idler slide needs so that the loop goes on, comes tight, and still fits when it is off size. */
+/** Travel that a slide needs so that the loop goes on, comes tight, and still fits when it is off size. */
 export const requiredSlide = bounded({
   name: "required-slide",
   title: "Slide a belt needs",

@@ -42,6 +42,7 @@ export function seatCandidates(question: SeatQuestion): readonly SeatCandidate[]
     if (isRefusal(seats)) return seats;
     for (const hub of ["down", "up"] as const) {
       const seat = tidy(hub === "up" ? seats.seatUp : seats.seatDown);
+      if (!Number.isFinite(seat)) return { refused: "the belt plane is too far away to hold" };
       candidates.push({ hub, washers, seat, lost: whyLost(seat, lowest, highest) });
     }
   }

@@ -14,8 +14,8 @@ export interface ShimmedSeat {
 const SILENT = 0.1;
 
 /**
- * Returns the seat as printed and the shim it needs. Up to 0.1 mm off nothing is done; beyond, the seat goes down to the
- * boundary below and the stock shim nearest to the shortfall goes under the bearing.
+ * Returns the seat as printed and the shim it needs. Up to 0.1 mm off nothing is done; beyond, the seat goes down to
+ * the boundary below and the stock shim nearest to the shortfall goes under the bearing.
  *
  * Units: mm. Refuses what seatOnLayer refuses. Source: plane geometry; the 0.1 is a design rule.
  */

@@ -31,8 +31,8 @@ const GUARD = 1e-6;
  * none lies inside, the longest that does not reach the slot's bottom with the counterbore that puts it into the middle
  * of the window. The counterbore is rounded down to a layer when its axis is vertical in print, else to 0.1 mm.
  *
- * Units: mm. Refuses a slot that is too shallow, a stock with no length short enough, and a counterbore that would leave
- * less than 3 mm or 0.6 d under the washer. Source: geometry; the 0.8 d and the 1 mm are common practice.
+ * Units: mm. Refuses a slot that is too shallow, a stock with no length short enough, and a counterbore that would
+ * leave less than 3 mm or 0.6 d under the washer. Source: geometry; the 0.8 d and the 1 mm are common practice.
  */
 export function slotBolt(question: SlotBoltQuestion): SlotBolt | Refusal {
   const { plate, washer, diameter, threadStart, slotDepth, stock, layer } = question;

@@ -1,6 +1,6 @@
 import { bounded } from "./bounded.ts";
 
-/** Largest and smallest wheel force of a carriage with two fixed wheels and one eccentric wheel opposite their middle. */
+/** Largest and smallest wheel force of a carriage with two fixed wheels and one eccentric wheel opposite. */
 export const threeWheelForces = bounded({
   name: "three-wheel-forces",
   title: "Wheel forces, 3 wheels",

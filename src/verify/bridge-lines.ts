@@ -28,12 +28,7 @@ const LEAST_LINES = 12;
  * Returns what lines at `angle` (radians from +x), `line` mm apart or closer, meet in the region. The search for the
  * reach stops once it is beyond `enough`, since another direction is then known to be better.
  */
-export function bridgeLines(
-  outline: readonly OutlineEdge[],
-  angle: number,
-  line: number,
-  enough: number,
-): BridgeLines {
+export function bridgeLines(outline: readonly OutlineEdge[], angle: number, line: number, enough: number): BridgeLines {
   const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
   // Lines run along u; v numbers them.
   const turned = outline.map(({ ax, ay, bx, by, held }) => ({
@@ -88,10 +83,7 @@ function cutLines(outline: readonly OutlineEdge[], low: number, width: number, c
 function farthest(pieces: readonly Piece[], outline: readonly OutlineEdge[], step: number, enough: number) {
   const asSegment = ({ v, from, to }: Piece): Segment => ({ ax: from, ay: v, bx: to, by: v });
   const held = [...outline.filter((edge) => edge.held), ...pieces.filter(isHeld).map(asSegment)];
-  const loose = [
-    ...outline.filter((edge) => !edge.held),
-    ...pieces.filter((piece) => !isHeld(piece)).map(asSegment),
-  ];
+  const loose = [...outline.filter((edge) => !edge.held), ...pieces.filter((piece) => !isHeld(piece)).map(asSegment)];
   let [reach, at]: [number, Vec2] = [0, [0, 0]];
   for (const { ax, ay, bx, by } of loose) {
     const steps = Math.max(1, Math.ceil(Math.hypot(bx - ax, by - ay) / step));

@@ -32,9 +32,12 @@ export function contactArea(mesh: Mesh, plane: Plane, region: Region = []): numb
 
 function polygonArea(corners: readonly Vec3[]): number {
   const origin = corners[0] ?? [0, 0, 0];
-  const twice = corners.reduce<Vec3>((sum, corner, index) => {
-    const following = corners[(index + 1) % corners.length] as Vec3;
-    return plus(sum, cross(minus(corner, origin), minus(following, origin)));
-  }, [0, 0, 0]);
+  const twice = corners.reduce<Vec3>(
+    (sum, corner, index) => {
+      const following = corners[(index + 1) % corners.length] as Vec3;
+      return plus(sum, cross(minus(corner, origin), minus(following, origin)));
+    },
+    [0, 0, 0],
+  );
   return Math.hypot(...twice) / 2;
 }

@@ -84,7 +84,9 @@ function enclose(
 
 /** Reorders the places from `start` to `end` into two groups, neither empty, and returns where the second begins. */
 function divide(boxes: Float64Array, order: Uint32Array, start: number, end: number): number {
-  let [axis, cut, widest] = [0, 0, -1];
+  let axis = 0;
+  let cut = 0;
+  let widest = -1;
   for (let candidate = 0; candidate < 3; candidate++) {
     let low = Infinity;
     let high = -Infinity;
@@ -93,7 +95,10 @@ function divide(boxes: Float64Array, order: Uint32Array, start: number, end: num
       low = Math.min(low, middle);
       high = Math.max(high, middle);
     }
-    if (high - low > widest) [axis, cut, widest] = [candidate, (low + high) / 2, high - low];
+    if (high - low <= widest) continue;
+    axis = candidate;
+    cut = (low + high) / 2;
+    widest = high - low;
   }
   let middle = start;
   for (let place = start; place < end; place++) {

@@ -39,4 +39,3 @@ export function inspect(mesh: Mesh, limits: Limits): Inspection {
   const diagnostics = [...faults, ...wallTooThin(walls, limits), ...overhangNeedsSupport(hanging, limits)];
   return { measures: { soundness: sound, walls, overhangs: hanging }, diagnostics };
 }
-

@@ -23,6 +23,8 @@ export interface Overhang {
 /** Directions tried for every region, and longest edges whose square and own direction are tried besides. */
 const DIRECTIONS = 16;
 const EDGES = 4;
+/** A region narrower than this, in mm, that hangs free is a facet which rounding to the file's grid has turned over. */
+const FOLD = 1e-3;
 
 /** Returns how far a ledge may stick out, in mm: the next line still lies mostly on the last. Common practice. */
 export function tolerableLedge(line: number): number {
@@ -48,6 +50,7 @@ export function overhangs(
   const rank = { none: 0, ledge: 1, bridge: 2 };
   return overhangRegions(edges, printer.layer)
     .map((region) => overhangOf(region, printer.line))
+    .filter(({ support, span }) => support !== "none" || span > FOLD)
     .sort((one, other) => rank[one.support] - rank[other.support] || other.span - one.span);
 }
 

@@ -63,16 +63,16 @@ function reciprocal(part: number): number {
 function entry(bounds: Float64Array, at: number, origin: Vec3, inverse: Vec3, to: number): number {
   const x0 = ((bounds[at] as number) - origin[0]) * inverse[0];
   const x1 = ((bounds[at + 3] as number) - origin[0]) * inverse[0];
-  let near = x0 < x1 ? x0 : x1;
-  let far = x0 < x1 ? x1 : x0;
+  let near = Math.min(x0, x1);
+  let far = Math.max(x0, x1);
   const y0 = ((bounds[at + 1] as number) - origin[1]) * inverse[1];
   const y1 = ((bounds[at + 4] as number) - origin[1]) * inverse[1];
-  near = Math.max(near, y0 < y1 ? y0 : y1);
-  far = Math.min(far, y0 < y1 ? y1 : y0);
+  near = Math.max(near, Math.min(y0, y1));
+  far = Math.min(far, Math.max(y0, y1));
   const z0 = ((bounds[at + 2] as number) - origin[2]) * inverse[2];
   const z1 = ((bounds[at + 5] as number) - origin[2]) * inverse[2];
-  near = Math.max(near, z0 < z1 ? z0 : z1);
-  far = Math.min(far, z0 < z1 ? z1 : z0);
+  near = Math.max(near, Math.min(z0, z1));
+  far = Math.min(far, Math.max(z0, z1));
   return near <= far && far >= 0 && near < to ? Math.max(near, 0) : Infinity;
 }
 

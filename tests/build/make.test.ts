@@ -83,7 +83,7 @@ describe("the finished mesh against the hardware", () => {
     ...changes,
   });
   const found = (changes: Partial<Piece>, solid: Solid = plate) =>
-    kernel.build(solid, (body) => verifyPiece(piece(changes), body, body.mesh()));
+    kernel.build(solid, (body) => verifyPiece(piece(changes), body, body.mesh()).diagnostics);
 
   test("a bolt in its hole and a washer on its face cut nothing", () => {
     const keepOuts = [

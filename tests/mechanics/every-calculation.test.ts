@@ -6,8 +6,8 @@ import { isWords, symbolsOf } from "../../src/core/formula.ts";
 import { CALCULATIONS } from "../../src/mechanics/index.ts";
 import { evaluateFormula } from "../support/evaluate.ts";
 
-/** The noise that `tidy` leaves, as a length. */
-const NOISE = 1e-3;
+/** Noise that a difference of like numbers may leave. */
+const NOISE = 1e-12;
 
 type Numbers = Readonly<Record<string, number>>;
 
@@ -68,9 +68,9 @@ function evaluated(calculation: Calculation, inputs: Numbers, computed: Numbers)
   return values;
 }
 
-/** Agreement to nine digits; a difference of like numbers may leave a picometre of noise. */
+/** Agreement to nine digits. */
 function agree(printed: number, computed: number): boolean {
-  return Math.abs(printed - computed) <= Math.max(1e-9 * Math.abs(computed), 1e-9 * NOISE);
+  return Math.abs(printed - computed) <= Math.max(1e-9 * Math.abs(computed), NOISE);
 }
 
 it("has no two calculations of one name", () => {

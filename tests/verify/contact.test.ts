@@ -8,7 +8,11 @@ const up = [0, 0, 1] as const;
 
 describe("the contact area", () => {
   it("of a bearing's shoulder is its ring", () => {
-    const housing = meshOf(rod(20, 12, [0, 0, 0], 128).subtract(rod(11, 10, [0, 0, 5], 128)).subtract(rod(8, 30, [0, 0, -5], 128)));
+    const housing = meshOf(
+      rod(20, 12, [0, 0, 0], 128)
+        .subtract(rod(11, 10, [0, 0, 5], 128))
+        .subtract(rod(8, 30, [0, 0, -5], 128)),
+    );
     const plane = { point: [0, 0, 5], normal: up } as const;
     const ring = Math.PI * (11 ** 2 - 8 ** 2);
     expect(Math.abs(contactArea(housing, plane) / ring - 1)).toBeLessThan(0.001);
@@ -45,7 +49,8 @@ describe("the contact area", () => {
     fc.assert(
       fc.property(side, side, side, side, (a, b, c, d) => {
         const [x0, x1, y0, y1] = [Math.min(a, b), Math.max(a, b), Math.min(c, d), Math.max(c, d)];
-        const expected = Math.max(0, Math.min(10, x1) - Math.max(0, x0)) * Math.max(0, Math.min(20, y1) - Math.max(0, y0));
+        const expected =
+          Math.max(0, Math.min(10, x1) - Math.max(0, x0)) * Math.max(0, Math.min(20, y1) - Math.max(0, y0));
         const area = contactArea(mesh, { point: [0, 0, 5], normal: up }, boxRegion([x0, y0, 4], [x1, y1, 6]));
         expect(Math.abs(area - expected)).toBeLessThan(1e-6);
       }),

@@ -28,10 +28,17 @@ describe("mesh-not-sound", () => {
   it("names what is wrong with the surface, and measures no wall on it", () => {
     const open = inspect({ ...cube, triangles: cube.triangles.slice(3) }, LIMITS);
     expect(open.diagnostics).toHaveLength(1);
-    expect(open.diagnostics[0]).toMatchObject({ name: "mesh-not-sound", level: "error", found: { value: 3, unit: "" } });
+    expect(open.diagnostics[0]).toMatchObject({
+      name: "mesh-not-sound",
+      level: "error",
+      found: { value: 3, unit: "" },
+    });
     expect(open.diagnostics[0]?.says).toContain("gap");
     expect(open.measures.walls).toBeUndefined();
-    const twice = inspect({ ...cube, triangles: Uint32Array.of(...cube.triangles, ...cube.triangles.slice(0, 3)) }, LIMITS);
+    const twice = inspect(
+      { ...cube, triangles: Uint32Array.of(...cube.triangles, ...cube.triangles.slice(0, 3)) },
+      LIMITS,
+    );
     expect(twice.diagnostics[0]?.says).toContain("more than two facets");
     const [a = 0, b = 0, c = 0, ...rest] = cube.triangles;
     const flipped = inspect({ ...cube, triangles: Uint32Array.of(a, c, b, ...rest) }, LIMITS);
@@ -56,9 +63,20 @@ describe("mesh-not-sound", () => {
   });
 
   it("warns of a hollow without a way out", () => {
-    expect(named(block(30, 30, 30).subtract(alongY([[10, 10], [20, 10], [15, 20]], 10).translate([0, 10, 0])))).toEqual([
-      "warning mesh-not-sound",
-    ]);
+    expect(
+      named(
+        block(30, 30, 30).subtract(
+          alongY(
+            [
+              [10, 10],
+              [20, 10],
+              [15, 20],
+            ],
+            10,
+          ).translate([0, 10, 0]),
+        ),
+      ),
+    ).toEqual(["warning mesh-not-sound"]);
   });
 
   it("tells a part that floats, sinks or is larger than the bed", () => {
@@ -74,7 +92,11 @@ describe("wall-too-thin", () => {
   const plate = (thickness: number) => block(40, 30, thickness);
 
   it("is an error below the one limit and a warning below the other", () => {
-    expect(only(plate(0.8))).toMatchObject({ name: "wall-too-thin", level: "error", limit: { value: 0.9, unit: "mm" } });
+    expect(only(plate(0.8))).toMatchObject({
+      name: "wall-too-thin",
+      level: "error",
+      limit: { value: 0.9, unit: "mm" },
+    });
     expect(only(plate(0.8))?.found?.value).toBeCloseTo(0.8, 5);
     expect(only(plate(1.5))).toMatchObject({ name: "wall-too-thin", level: "warning", limit: { value: 1.8 } });
     expect(named(plate(1.8))).toEqual([]);
@@ -110,7 +132,9 @@ describe("overhang-needs-support", () => {
     const shelf = block(20, 10, 20).add(block(23, 10, 5, [0, 0, 15]));
     expect(only(shelf)).toMatchObject({ name: "overhang-needs-support", level: "error" });
     expect(only(shelf)?.says).toContain("sticks out 3.00 mm over air");
-    const hanging = block(20, 20, 30).subtract(block(9, 40, 25, [5, -10, -1])).add(block(3, 3, 10, [8, 8, 16]));
+    const hanging = block(20, 20, 30)
+      .subtract(block(9, 40, 25, [5, -10, -1]))
+      .add(block(3, 3, 10, [8, 8, 16]));
     expect(inspect(meshOf(hanging), LIMITS).diagnostics[0]?.says).toMatch(/^a face 3\.00 mm wide begins in mid-air/);
   });
 });

@@ -1,7 +1,9 @@
 import fc from "fast-check";
 import type { Manifold } from "manifold-3d";
 import { describe, expect, it } from "vitest";
+import { facets } from "../../src/verify/facets.ts";
 import { type Overhang, overhangs } from "../../src/verify/overhang.ts";
+import { soundness } from "../../src/verify/soundness.ts";
 import { alongY, Body, between, block, LIMITS, meshOf, rod, Section } from "./bodies.ts";
 
 const over = (body: Manifold): Overhang[] => overhangs(meshOf(body), LIMITS);
@@ -10,7 +12,10 @@ const worst = (body: Manifold) => over(body)[0] ?? { support: "nothing hangs", s
 /** The flat-topped drop of a horizontal hole: a circle, and a 45 degree roof cut off `lift` above it. */
 function teardrop(radius: number, lift: number, segments = 40): [number, number][] {
   const half = radius * Math.SQRT2 - radius - lift;
-  const top: [number, number][] = [[half, radius + lift], [-half, radius + lift]];
+  const top: [number, number][] = [
+    [half, radius + lift],
+    [-half, radius + lift],
+  ];
   const lower = Array.from({ length: segments + 1 }, (_, index): [number, number] => {
     const turn = (135 + (270 * index) / segments) * (Math.PI / 180);
     return [radius * Math.cos(turn), radius * Math.sin(turn)];
@@ -32,7 +37,9 @@ describe("a bridge", () => {
   it("is nothing where the teardrop keeps its point", () => {
     const drop = teardrop(2.875, 2.875 * Math.SQRT2 - 2.875 - 1e-3);
     expect(over(block(20, 20, 20, [-10, 0, 0]).subtract(alongY(drop, 40).translate([0, -10, 10])))).toHaveLength(1);
-    expect(worst(block(20, 20, 20, [-10, 0, 0]).subtract(alongY(drop, 40).translate([0, -10, 10]))).span).toBeLessThan(0.01);
+    expect(worst(block(20, 20, 20, [-10, 0, 0]).subtract(alongY(drop, 40).translate([0, -10, 10]))).span).toBeLessThan(
+      0.01,
+    );
   });
 
   it("spans a window whichever way it is turned", () => {
@@ -111,7 +118,11 @@ describe("a ledge", () => {
   });
 
   it("is the ring roof of a counterbore that opens to the bed", () => {
-    for (const [head, hole] of [[5.5, 2.75], [3.05, 1.7], [8, 4.5]] as const) {
+    for (const [head, hole] of [
+      [5.5, 2.75],
+      [3.05, 1.7],
+      [8, 4.5],
+    ] as const) {
       const bored = block(20, 20, 15, [-10, -10, 0]).subtract(
         Body.union([rod(head, 6, [0, 0, -1], 64), rod(hole, 30, [0, 0, -5], 64)]),
       );
@@ -124,7 +135,9 @@ describe("a ledge", () => {
 
   it("is a slope of 50 degrees from the vertical, but not one of 45 or 44", () => {
     const cone = (angle: number) =>
-      Body.cylinder(10, 5, 5 + 10 * Math.tan((angle * Math.PI) / 180), 64).translate([0, 0, 3]).add(rod(5, 4, [0, 0, 0]));
+      Body.cylinder(10, 5, 5 + 10 * Math.tan((angle * Math.PI) / 180), 64)
+        .translate([0, 0, 3])
+        .add(rod(5, 4, [0, 0, 0]));
     expect(worst(cone(50)).support).toBe("ledge");
     expect(over(cone(45))).toEqual([]);
     expect(over(cone(44))).toEqual([]);
@@ -148,7 +161,9 @@ describe("what begins in mid-air", () => {
   });
 
   it("is a boss that hangs from a roof", () => {
-    const hall = block(40, 30, 20).subtract(block(9, 60, 15, [15, -5, -1])).add(block(3, 3, 6, [18, 13, 9]));
+    const hall = block(40, 30, 20)
+      .subtract(block(9, 60, 15, [15, -5, -1]))
+      .add(block(3, 3, 6, [18, 13, 9]));
     expect(over(hall).map(({ support }) => support)).toContain("none");
     expect(worst(hall)).toMatchObject({ support: "none", height: 9 });
   });
@@ -162,15 +177,44 @@ describe("no overhang", () => {
   });
 
   it("is found under a 45 degree gusset or in an upright hole", () => {
-    const gusset = alongY([[0, 10], [20, 30], [20, 40], [0, 40]], 6).add(block(4, 6, 40, [-4, 0, 0]));
+    const gusset = alongY(
+      [
+        [0, 10],
+        [20, 30],
+        [20, 40],
+        [0, 40],
+      ],
+      6,
+    ).add(block(4, 6, 40, [-4, 0, 0]));
     expect(over(gusset)).toEqual([]);
     expect(over(block(20, 20, 10).subtract(rod(4, 30, [10, 10, -5])))).toEqual([]);
   });
 });
 
+describe("a facet that rounding has turned over", () => {
+  it("is no overhang", () => {
+    const corners = [0, 10].flatMap((z) => [0, 0, z, 10, 0, z, 10, 10, z, 0, 10, z]);
+    const positions = Float64Array.of(...corners, 5.00005, 4.99995, 10);
+    const sides = [0, 1, 2, 3].flatMap((a) => [a, (a + 1) % 4, ((a + 1) % 4) + 4, a, ((a + 1) % 4) + 4, a + 4]);
+    const top = [4, 5, 6, 4, 8, 7, 8, 6, 7, 4, 6, 8];
+    const mesh = { positions, triangles: Uint32Array.of(0, 2, 1, 0, 3, 2, ...sides, ...top) };
+    expect(soundness(mesh)).toMatchObject({ closed: true, oriented: true, slivers: 0 });
+    expect(facets(mesh).normals.at(-1)).toBe(-1);
+    expect(overhangs(mesh, LIMITS)).toEqual([]);
+  });
+});
+
 describe("a shallow dish under a plate", () => {
   it("is one region though its facets slope", () => {
-    const dish = new Section([[[0, 0], [8, 0], [0, 3]]]).revolve(48).translate([15, 15, 2]);
+    const dish = new Section([
+      [
+        [0, 0],
+        [8, 0],
+        [0, 3],
+      ],
+    ])
+      .revolve(48)
+      .translate([15, 15, 2]);
     const found = over(block(30, 30, 12).subtract(Body.union([dish, rod(8, 4, [15, 15, -2], 48)])));
     expect(found).toHaveLength(1);
     expect(found[0]?.support).toBe("bridge");

@@ -1,5 +1,5 @@
-import type { Manifold } from "manifold-3d";
 import fc from "fast-check";
+import type { Manifold } from "manifold-3d";
 import { describe, expect, it } from "vitest";
 import { boxRegion, cylinderRegion } from "../../src/verify/region.ts";
 import { thinnestWalls } from "../../src/verify/wall.ts";
@@ -51,7 +51,9 @@ describe("the thinnest wall, exact on parallel faces,", () => {
     const thickness = between(0.3, 5);
     fc.assert(
       fc.property(angle, angle, angle, thickness, (a, b, c, floor) => {
-        const body = block(30, 30, 12).subtract(block(8, 8, 20, [11, 11, floor])).rotate([a, b, c]);
+        const body = block(30, 30, 12)
+          .subtract(block(8, 8, 20, [11, 11, floor]))
+          .rotate([a, b, c]);
         expect(Math.abs(thinnest(body) - floor)).toBeLessThan(1e-4);
       }),
       { numRuns: 60 },
@@ -78,7 +80,14 @@ describe("the thinnest wall raises no false alarm", () => {
     const bracket = Body.union([
       block(40, 30, 6),
       block(6, 30, 40),
-      alongY([[5, 5], [34, 5], [5, 34]], 5).translate([0, 12, 0]),
+      alongY(
+        [
+          [5, 5],
+          [34, 5],
+          [5, 34],
+        ],
+        5,
+      ).translate([0, 12, 0]),
     ]);
     expect(thinnest(bracket)).toBeCloseTo(5, 4);
   });
@@ -90,7 +99,14 @@ describe("the thinnest wall raises no false alarm", () => {
   });
 
   it("at a wedge of 30 degrees", () => {
-    const wedge = alongY([[0, 0], [30, 0], [30, 30 * Math.tan(Math.PI / 6)]], 12);
+    const wedge = alongY(
+      [
+        [0, 0],
+        [30, 0],
+        [30, 30 * Math.tan(Math.PI / 6)],
+      ],
+      12,
+    );
     expect(thinnest(wedge)).toBeCloseTo(12, 4);
   });
 
@@ -112,9 +128,7 @@ describe("the thinnest wall raises no false alarm", () => {
   });
 
   it("where the part is thin on purpose", () => {
-    const membrane = block(30, 30, 10).subtract(
-      Body.union([rod(2.75, 6, [15, 15, 5.2]), rod(5.5, 6, [15, 15, -1])]),
-    );
+    const membrane = block(30, 30, 10).subtract(Body.union([rod(2.75, 6, [15, 15, 5.2]), rod(5.5, 6, [15, 15, -1])]));
     expect(thinnest(membrane)).toBeCloseTo(0.2, 4);
     const except = [cylinderRegion([15, 15, 4.9], [15, 15, 5.3], 2.8)];
     expect(thinnestWalls(meshOf(membrane), { ...search, except })[0]?.thickness).toBeGreaterThan(4.7);
@@ -127,7 +141,12 @@ describe("the thinnest wall misses nothing that matters", () => {
   it("at the thin end of a wall that tapers by 10 degrees", () => {
     const top = 1.2;
     const foot = top + 2 * 20 * Math.tan((5 * Math.PI) / 180);
-    const outline: [number, number][] = [[-foot / 2, 0], [foot / 2, 0], [top / 2, 20], [-top / 2, 20]];
+    const outline: [number, number][] = [
+      [-foot / 2, 0],
+      [foot / 2, 0],
+      [top / 2, 20],
+      [-top / 2, 20],
+    ];
     const tapered = alongY(outline, 40).add(block(30, 40, 6, [-15, 0, -6]));
     const found = thinnest(tapered);
     expect(found).toBeGreaterThan(1.2);

@@ -1,6 +1,6 @@
 import { cosDeg, sinDeg } from "../../core/rounding.ts";
 import { lettering } from "../../geometry/lettering.ts";
-import { disc, hexagon, opening, type Profile, placed, polygon, rectangle } from "../../geometry/profile.ts";
+import { hexagon, joined, opening, type Profile, placed, polygon, rectangle } from "../../geometry/profile.ts";
 import { carve, cylinder, prism, revolved, type Solid } from "../../geometry/solid.ts";
 import { uprightHole } from "../../printing/compensation.ts";
 import { ENGRAVING_DEPTH } from "../features/engraving.ts";
@@ -27,7 +27,7 @@ export function pieces(wheel: Wheel): Piece[] {
     {
       name: "",
       title: `thumb wheel ${given.bolt}`,
-      solid: carve(body(derived), [...cuts(wheel), ...marks(derived)]),
+      solid: carve(body(derived), [...cuts(wheel), marks(derived)]),
       count: given.count,
       keepOuts: keepOuts(given, derived),
       contacts: [sliderFace(wheel)],
@@ -72,13 +72,13 @@ function cuts({ derived, printer }: Wheel): Solid[] {
 }
 
 /** The outer face: a mark on each lobe, the index on the first, and the way down between them where there is room. */
-function marks(derived: Derived): Solid[] {
+function marks(derived: Derived): Solid {
   const { radius, height } = derived;
   const inner = radius - MARK.length;
   const lobes = Array.from({ length: LOBES }, (_, lobe) =>
     placed(lobe === 0 ? index(inner, radius) : line(inner, radius), [0, 0], STEP * lobe),
   );
-  return [...lobes, ...wayDown(derived)].map((profile) => prism(profile, height - ENGRAVING_DEPTH, height + 1));
+  return prism(joined(...lobes, ...wayDown(derived)), height - ENGRAVING_DEPTH, height + 1);
 }
 
 const line = (inner: number, radius: number) => rectangle(inner, -MARK.width / 2, radius + 1, MARK.width / 2);

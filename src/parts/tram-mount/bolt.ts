@@ -12,6 +12,9 @@ import type { StackNumbers } from "./stack.ts";
 /** The tip of a bolt in a tapped plate stays this far below the plate's top, mm. */
 export const TIP_BELOW = 0.5;
 
+/** An empty band has no middle; what stands in for it stays a length. mm. */
+const SHORTEST = 1;
+
 /** Set length of the spring and the bands it comes from. mm. */
 export interface SetLength {
   readonly bandLow: number;
@@ -58,14 +61,14 @@ function tappedBand(
   const bandLow = Math.max(springLow, bolt - stack - given.plate + TIP_BELOW + range);
   const bandHigh = Math.min(springHigh, bolt - stack - thread.diameter - range);
   const rounded = up(bandLow, 0.1);
-  const setLength = rounded <= bandHigh + 1e-9 ? rounded : (bandLow + bandHigh) / 2;
+  const setLength = rounded <= bandHigh + 1e-9 ? rounded : Math.max(SHORTEST, (bandLow + bandHigh) / 2);
   return { bandLow, bandHigh, setLength, tappedBolt: bolt };
 }
 
 function middle(low: number, high: number): number {
   const exact = (low + high) / 2;
   const inside = [0.5, 0.1].map((step) => tidy(Math.round(exact / step) * step)).find((at) => at >= low && at <= high);
-  return inside ?? exact;
+  return inside ?? Math.max(SHORTEST, exact);
 }
 
 /** The tram bolt. mm; a length of 0 means that no length in stock will do. */

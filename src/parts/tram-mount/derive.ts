@@ -11,10 +11,11 @@ import { type SettingNumbers, type SpringNumbers, settingNumbers, springNumbers 
 import { type StackNumbers, stackNumbers } from "./stack.ts";
 
 /** What depends on the set length besides spring and bolt. mm, °C. */
-interface HeightNumbers {
+export interface HeightNumbers {
   readonly cupDepth: number;
   readonly plateHeight: number;
   readonly rimGap: number;
+  readonly backGap: number;
   readonly bracketTemperature: number;
   readonly perLobe: number;
   readonly fingerRoom: number;
@@ -35,14 +36,16 @@ export function derive(given: Parameters, printer: Printer): Derived {
   const spring = springNumbers(given, parts);
   const { tappedBolt, ...set } = chooseSetLength(given, parts, spring, stack);
   const setting = settingNumbers(given, parts, spring, set.setLength);
+  const frame = frameNumbers(given, parts, stack, printer);
+  const back = given.mount === "on-top" ? 0 : Math.max(0, frame.rowHeight + frame.edge);
   return {
     ...stack,
     ...spring,
     ...set,
     ...setting,
     ...boltNumbers(given, parts, stack, { ...set, tappedBolt }, setting),
-    ...frameNumbers(given, parts, stack, printer),
-    ...heightNumbers(given, parts, stack, set.setLength, spring.range, printer),
+    ...frame,
+    ...heightNumbers(given, parts, stack, { setLength: set.setLength, range: spring.range, back }, printer),
   };
 }
 
@@ -50,8 +53,7 @@ function heightNumbers(
   given: Parameters,
   parts: Fittings,
   stack: StackNumbers,
-  setLength: number,
-  range: number,
+  { setLength, range, back }: { readonly setLength: number; readonly range: number; readonly back: number },
   printer: Printer,
 ): HeightNumbers {
   const cupDepth = up(given.cupDepth ?? Math.max(3, 0.25 * setLength), printer.layer);
@@ -63,6 +65,7 @@ function heightNumbers(
     cupDepth,
     plateHeight,
     rimGap: plateHeight - range - cupDepth,
+    backGap: plateHeight - range - back,
     bracketTemperature: results(bracketTemperature, heat).bracket,
     perLobe: results(threadTravel, { pitch: parts.thread.pitch, marks: 10, move: 0 }).perMark,
     fingerRoom: Math.min(given.fingerRoom, given.roomBelow - wheelLow),

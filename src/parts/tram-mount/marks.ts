@@ -10,6 +10,8 @@ import type { Subject } from "./subject.ts";
 /** What is cut into each type of mount. */
 const LETTERS = { fixed: "F", slot: "S", free: "N" } as const;
 const PEN = 0.7;
+/** Height of the letters, mm; the front of the thinnest bracket still holds them. */
+const TALLEST = 4.5;
 /** Half the length of the arrow, and its distance from the plate's edges, mm. */
 const ARROW = { half: 3.3, edge: 3.8 };
 
@@ -39,13 +41,16 @@ function label(subject: Subject): Solid[] {
   const gaps = ends.flatMap((from, index): [number, number][] => (index % 2 === 0 ? [[from, ends[index + 1] ?? edge]] : []));
   const [from, to] = gaps.reduce((best, gap) => (gap[1] - gap[0] > best[1] - best[0] + 1e-9 ? gap : best), [0, 0]);
   const text = `${LETTERS[given.type]}${given.mountNumber}${mark}`;
-  const room = [to - from, derived.thickness - 1.6] as const;
+  const room = [to - from, Math.min(TALLEST, derived.thickness - 1.6)] as const;
   return engraveFront(text, [(from + to) / 2, -derived.thickness / 2], derived.halfFront, room);
 }
 
 /** Points the way the plate grows; a fixed point does not grow. */
-function arrow({ given, derived, sweep }: Subject): Solid[] {
-  const at = [derived.halfWidth - ARROW.edge, derived.halfFront - ARROW.edge] as const;
+function arrow(subject: Subject): Solid[] {
+  const { given, derived, sweep } = subject;
+  // A captive nut's pocket may come out at one corner, so the arrow stands at the other.
+  const side = given.joint === "captive-nut" && cosDeg(pocketOf(subject).towards) > 0 ? -1 : 1;
+  const at = [side * (derived.halfWidth - ARROW.edge), derived.halfFront - ARROW.edge] as const;
   const cup = sweepRadius(derived.cupRadius, sweep) + (sweep.along === undefined ? 0 : sweep.excursion);
   const half = Math.min(ARROW.half, Math.hypot(...at) - cup - 0.6);
   if (given.type === "fixed" || half < 2) return [];

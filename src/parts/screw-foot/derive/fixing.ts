@@ -1,4 +1,6 @@
 import { isRefusal } from "../../../core/calculation.ts";
+import { cosDeg, sinDeg } from "../../../core/rounding.ts";
+import type { Vec2 } from "../../../geometry/mesh.ts";
 import { clampForce, TORQUE_FACTOR } from "../../../mechanics/clamp-force.ts";
 import { slotBolt } from "../../../mechanics/slot-bolt.ts";
 import { torqueLimit } from "../../../mechanics/torque-limit.ts";
@@ -35,7 +37,7 @@ export function fixingOf(
   printer: Printer,
 ): Fixing {
   const { bar, bolt } = bought;
-  const besides = Math.max(housing, pulleyRadius + 2, postReach(posts, [1, 0]), postReach(posts, [-1, 0]));
+  const besides = Math.max(housing, pulleyRadius + 2, ...alongBars(given).map((along) => postReach(posts, along)));
   const margin = Math.max(8, bolt.washerDiameter / 2 + 3);
   const boltX = given.mount === "under" ? besides : besides + 2 + bolt.washerDiameter / 2;
   const rowHeights = rowsOf(bar.height, bar.module);
@@ -50,6 +52,15 @@ export function fixingOf(
     ...lengthOf(given, bought, plate, printer),
     ...clampOf(bought, printer),
   };
+}
+
+/** Directions in which the plates run away from the axis. */
+function alongBars({ mount, cornerAngle }: Parameters): Vec2[] {
+  const straight: Vec2[] = [
+    [1, 0],
+    [-1, 0],
+  ];
+  return mount === "in-corner" ? [[1, 0], [cosDeg(cornerAngle), sinDeg(cornerAngle)]] : straight;
 }
 
 /** Slots lie half a module from each face and a module apart. */

@@ -4,7 +4,7 @@ import type { Bought } from "../bought.ts";
 import type { Parameters } from "../parameters.ts";
 import type { Fixing } from "./fixing.ts";
 import type { Housing } from "./housing.ts";
-import { BEYOND, given } from "./loads.ts";
+import { BEYOND, outcomeOf } from "./outcome.ts";
 import type { Stack } from "./stack.ts";
 
 export interface Grip {
@@ -32,7 +32,8 @@ export function gripOf(parameters: Parameters, bought: Bought, foot: Foot, thrus
 
 function pulling(parameters: Parameters, { bar }: Bought, foot: Foot, thrust: number) {
   const { mount, beltPull, offset } = parameters;
-  const { axis, plane } = foot;
+  const { plane } = foot;
+  const axis = Math.max(foot.axis, foot.axisB);
   const half = bar.width / 2;
   if (mount === "under") {
     const heelMoment = thrust * (axis + bar.width) + beltPull * Math.abs(plane + bar.height);
@@ -48,7 +49,7 @@ function pulling(parameters: Parameters, { bar }: Bought, foot: Foot, thrust: nu
   const squares = arms.reduce((sum, arm) => sum + arm ** 2, 0);
   const worst = Math.max(...arms);
   const inputs = { moment: heelMoment, distance: worst, squares, bolts: 2 };
-  return { heel, heelMoment, tension: given(rowTension, "tension", inputs) };
+  return { heel, heelMoment, tension: outcomeOf(rowTension, "tension", inputs) };
 }
 
 function onPost({ beltPull }: Parameters, { bar }: Bought, foot: Foot, thrust: number): Grip {
@@ -56,5 +57,5 @@ function onPost({ beltPull }: Parameters, { bar }: Bought, foot: Foot, thrust: n
   const middle = bed + margin + CHEEK_BOLTS / 2;
   const heelMoment = thrust * (axis + bar.module / 2) + beltPull * Math.abs(plane - middle);
   const inputs = { moment: heelMoment, friction: FRICTION, clamp, spacing: CHEEK_BOLTS, faces: 2 };
-  return { heel: middle, heelMoment, tension: 0, tensionEach: 0, gripUse: given(frictionUse, "use", inputs) };
+  return { heel: middle, heelMoment, tension: 0, tensionEach: 0, gripUse: outcomeOf(frictionUse, "use", inputs) };
 }

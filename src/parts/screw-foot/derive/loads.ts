@@ -1,5 +1,3 @@
-import type { Calculation } from "../../../core/calculation.ts";
-import { isRefusal } from "../../../core/calculation.ts";
 import { bracketRootStress } from "../../../mechanics/bracket-root-stress.ts";
 import { bracketSink } from "../../../mechanics/bracket-sink.ts";
 import { hollowColumnStress } from "../../../mechanics/hollow-column-stress.ts";
@@ -11,6 +9,7 @@ import type { Parameters } from "../parameters.ts";
 import type { Fixing } from "./fixing.ts";
 import type { Housing } from "./housing.ts";
 import { type Grip, gripOf } from "./grip.ts";
+import { BEYOND, outcomeOf } from "./outcome.ts";
 import type { Stack } from "./stack.ts";
 
 export interface Loads extends Grip {
@@ -28,20 +27,6 @@ export interface Loads extends Grip {
   readonly seatPressure: number;
 }
 
-/** What a calculation gives when it refuses: so much that the check on it reports an error. */
-export const BEYOND = 1e6;
-
-/** Returns one result of a calculation, or what stands for a refusal. */
-export function given<Input extends string, Result extends string>(
-  of: Calculation<Input, Result>,
-  result: Result,
-  inputs: Readonly<Record<Input, number>>,
-  refused = BEYOND,
-): number {
-  const outcome = of.compute(inputs);
-  return isRefusal(outcome) ? refused : outcome[result];
-}
-
 /** Returns what thrust and belt pull do to the plastic and to the mount bolts: N, N mm, MPa, mm. */
 export function loadsOf(
   parameters: Parameters,
@@ -52,8 +37,8 @@ export function loadsOf(
   const thrust = parameters.thrust === "hung" ? 0 : parameters.axialLoad;
   const root = rootOf(parameters, bought, foot);
   const pull = parameters.beltPull;
-  const moment = given(rootMoment, "moment", { axial: thrust, lever: root.lever, pull, height: root.height });
-  const stress = given(bracketRootStress, "stress", { moment, width: root.width, height: root.depth });
+  const moment = outcomeOf(rootMoment, "moment", { axial: thrust, lever: root.lever, pull, height: root.height });
+  const stress = outcomeOf(bracketRootStress, "stress", { moment, width: root.width, height: root.depth });
   const columnStress = columnOf(parameters, foot, thrust);
   const { inLayer, acrossLayers } = bought.material;
   const sink = sinkOf(bought, root, thrust);
@@ -83,7 +68,7 @@ interface Root {
 }
 
 function rootOf({ mount, offset }: Parameters, { bar, bolt }: Bought, foot: Housing & Fixing & Stack): Root {
-  const { axis, housing, rim, bed, plane, plate, besides } = foot;
+  const { axis, axisB, housing, rim, bed, plane, plate, besides } = foot;
   switch (mount) {
     case "under": {
       // The plan narrows evenly from the bolts to the column; a chord of the hull, so a little less than its width.
@@ -97,7 +82,7 @@ function rootOf({ mount, offset }: Parameters, { bar, bolt }: Bought, foot: Hous
         ? { lever: offset - bar.width / 2, height: plane, width: 2 * housing, depth: plate }
         : { lever: 0, height: 0, width: 2 * housing, depth: plate };
     default:
-      return { lever: axis, height: plane - (rim + bed) / 2, width: 2 * housing, depth: rim - bed };
+      return { lever: Math.max(axis, axisB), height: plane - (rim + bed) / 2, width: 2 * housing, depth: rim - bed };
   }
 }
 
@@ -106,19 +91,19 @@ function columnOf({ mount, beltPull }: Parameters, foot: Housing & Stack, thrust
   if (mount !== "on-top" && mount !== "under") return 0;
   const { housing, shoulder, plane, bed } = foot;
   const section = { outer: housing, inner: shoulder / 2 };
-  return given(hollowColumnStress, "stress", { pull: beltPull, lever: plane - bed, axial: thrust, ...section });
+  return outcomeOf(hollowColumnStress, "stress", { pull: beltPull, lever: plane - bed, axial: thrust, ...section });
 }
 
 function sinkOf({ material }: Bought, { lever, width, depth }: Root, force: number): number {
   const { modulus, creepFactor: creep } = material;
-  return given(bracketSink, "sink", { force, lever, width, height: depth, modulus, creep });
+  return outcomeOf(bracketSink, "sink", { force, lever, width, height: depth, modulus, creep });
 }
 
 /** A screw that stands on its tip puts nothing on the seat. */
 function seatOf({ pocket, relief, shoulder }: Housing, thrust: number, { thrust: path }: Parameters) {
   const inputs = { force: path === "tip" ? 0 : thrust, pocket, relief, bore: shoulder };
   return {
-    seatArea: given(seatPressure, "area", inputs, 0),
-    seatPressure: given(seatPressure, "pressure", inputs, path === "tip" || thrust === 0 ? 0 : BEYOND),
+    seatArea: outcomeOf(seatPressure, "area", inputs, 0),
+    seatPressure: outcomeOf(seatPressure, "pressure", inputs, path === "tip" || thrust === 0 ? 0 : BEYOND),
   };
 }

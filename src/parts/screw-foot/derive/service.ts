@@ -8,7 +8,8 @@ import { setScrewHold } from "../../../mechanics/set-screw-hold.ts";
 import type { Bought } from "../bought.ts";
 import type { Parameters } from "../parameters.ts";
 import type { Housing } from "./housing.ts";
-import { given, type Loads } from "./loads.ts";
+import type { Loads } from "./loads.ts";
+import { outcomeOf } from "./outcome.ts";
 import { overBar, type Stack } from "./stack.ts";
 
 export interface Service {
@@ -49,7 +50,7 @@ export function serviceOf(parameters: Parameters, bought: Bought, foot: Foot): S
     bearingThrust,
     ...bearingOf(parameters, bought, bearingThrust),
     ...holdOf(parameters, bought, foot.thrust),
-    interference: given(pressFitInterference, "share", { ring: bought.bearing.outside, pocket: foot.pocket }),
+    interference: outcomeOf(pressFitInterference, "share", { ring: bought.bearing.outside, pocket: foot.pocket }),
     beltHeight,
     tilt: tiltOf(parameters, bought, beltHeight),
     tipGap: overBar(parameters, bought) && parameters.thrust !== "tip" ? outside : parameters.tipRelief,
@@ -62,9 +63,9 @@ function bearingOf({ beltPull, bearing: { key } }: Parameters, { bearing }: Boug
   const small = bearing.bore <= SMALL_BORE || LIGHT.test(key) ? 1 : 0;
   const load = { radial: beltPull, axial, rating };
   return {
-    bearingLoad: given(bearingStaticLoad, "equivalent", load, 0),
-    bearingSafety: given(bearingStaticLoad, "safety", load, NO_LOAD),
-    axialLimit: given(bearingAxialLimit, "limit", { rating, small }, 0),
+    bearingLoad: outcomeOf(bearingStaticLoad, "equivalent", load, 0),
+    bearingSafety: outcomeOf(bearingStaticLoad, "safety", load, NO_LOAD),
+    axialLimit: outcomeOf(bearingAxialLimit, "limit", { rating, small }, 0),
   };
 }
 
@@ -74,7 +75,7 @@ function holdOf({ crashForce }: Parameters, { pulley }: Bought, load: number) {
   const holdEach = isRefusal(each) ? 0 : each.hold;
   const count = Math.round(pulley.setScrewCount);
   const of = (force: number, otherwise: number) =>
-    given(setScrewHold, "factor", { count, each: holdEach, share: ON_CRESTS, load: force }, otherwise);
+    outcomeOf(setScrewHold, "factor", { count, each: holdEach, share: ON_CRESTS, load: force }, otherwise);
   const hold = count * holdEach * ON_CRESTS;
   const idle = hold > 0 ? NO_LOAD : 0;
   return {
@@ -89,7 +90,7 @@ function holdOf({ crashForce }: Parameters, { pulley }: Bought, load: number) {
 function tiltOf({ bearingToNut, nutFloat, beltPull, style }: Parameters, { screw }: Bought, height: number): number {
   if (bearingToNut === undefined || style === "bridged") return 0;
   const inputs = { float: nutFloat, span: bearingToNut, pull: beltPull, height: Math.max(0, height) };
-  return given(screwTilt, "tilt", { ...inputs, modulus: STEEL, root: screw.rootDiameter }, 90);
+  return outcomeOf(screwTilt, "tilt", { ...inputs, modulus: STEEL, root: screw.rootDiameter }, 90);
 }
 
 function lowestOutside({ thrust }: Parameters, { washers, collar, pulley }: Bought, { hubPoints }: Stack): number {

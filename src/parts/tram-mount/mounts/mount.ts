@@ -1,3 +1,5 @@
+import type { Vec2 } from "../../../geometry/mesh.ts";
+import { polygon, type Profile } from "../../../geometry/profile.ts";
 import type { Solid } from "../../../geometry/solid.ts";
 import type { Feature } from "../../feature.ts";
 import type { MountBolt } from "../../features/mount-bolt.ts";
@@ -39,4 +41,9 @@ export function teardropArea(diameter: number): number {
 /** Returns how high the plate against the bar stands over the cup's floor; below zero when the bracket is thick. */
 export function backHeight({ derived }: Subject): number {
   return derived.rowHeight + derived.edge;
+}
+
+/** Returns an outline from the corners of its right half, from the bar to the front. */
+export function bothSides(right: readonly Vec2[]): Profile {
+  return polygon([...right, ...[...right].reverse().map(([x, y]): Vec2 => [-x, y])]);
 }

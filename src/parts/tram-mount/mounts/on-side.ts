@@ -1,5 +1,5 @@
 import type { Vec2 } from "../../../geometry/mesh.ts";
-import { polygon, rectangle } from "../../../geometry/profile.ts";
+import { rectangle } from "../../../geometry/profile.ts";
 import { prism, type Solid } from "../../../geometry/solid.ts";
 import { levelHole } from "../../../printing/compensation.ts";
 import { wanted } from "../../../printing/fits.ts";
@@ -9,7 +9,7 @@ import { KEY_HEIGHT, keyStretches, slotKey } from "../../features/slot-key.ts";
 import type { Contact } from "../../piece.ts";
 import type { Subject } from "../subject.ts";
 import { gussets } from "./gussets.ts";
-import { backHeight, CORNER, FOOT, type Mount, mountBolt, teardropArea } from "./mount.ts";
+import { backHeight, bothSides, CORNER, FOOT, type Mount, mountBolt, teardropArea } from "./mount.ts";
 
 /** Returns the bracket against the side of a bar: two wings with a bolt each, a rib in the bar's slot. */
 export function onSide(subject: Subject): Mount {
@@ -35,7 +35,12 @@ export function onSide(subject: Subject): Mount {
 /** The bracket is thicker than the wings are high. */
 function plateAbove({ derived }: Subject, top: number): Solid {
   const { halfWidth, halfFront, reach } = derived;
-  return prism(rectangle(-halfWidth, -reach, halfWidth, halfFront), top - 1, 0);
+  const right: Vec2[] = [
+    [halfWidth, -reach],
+    [halfWidth, halfFront - CORNER],
+    [halfWidth - CORNER, halfFront],
+  ];
+  return prism(bothSides(right), top - 1, 0);
 }
 
 /** One outline for bridge plate and wings, so that the bed edge has no notch where they meet. */
@@ -50,7 +55,7 @@ function outline({ derived }: Subject, wing: number) {
     [halfWidth, halfFront - CORNER],
     [halfWidth - CORNER, halfFront],
   ];
-  return polygon([...right, ...[...right].reverse().map(([x, y]): Vec2 => [-x, y])]);
+  return bothSides(right);
 }
 
 function stretchesOf({ given, derived }: Subject): [number, number][] {

@@ -1,5 +1,4 @@
 import type { Vec2 } from "../../../geometry/mesh.ts";
-import { polygon } from "../../../geometry/profile.ts";
 import { prism } from "../../../geometry/solid.ts";
 import { uprightHole } from "../../../printing/compensation.ts";
 import { together } from "../../feature.ts";
@@ -7,7 +6,7 @@ import { uprightBolt } from "../../features/mount-bolt.ts";
 import type { Contact } from "../../piece.ts";
 import { ON_TOP_BOLT } from "../frame.ts";
 import type { Subject } from "../subject.ts";
-import { CORNER, FOOT, type Mount, mountBolt } from "./mount.ts";
+import { bothSides, CORNER, FOOT, type Mount, mountBolt } from "./mount.ts";
 
 /** Returns the bracket that lies on the top of a bar: the bridge plate runs on over it, two upright bolts. */
 export function onTop(subject: Subject): Mount {
@@ -33,7 +32,7 @@ function outline({ given, derived }: Subject) {
     [halfWidth, halfFront - CORNER],
     [halfWidth - CORNER, halfFront],
   ];
-  return polygon([...right, ...[...right].reverse().map(([x, y]): Vec2 => [-x, y])]);
+  return bothSides(right);
 }
 
 /** Between the two bolts: a square as wide as the bar, or as the gap between the holes. */

@@ -1,0 +1,76 @@
+import yargs from "yargs";
+import { nearest } from "../core/nearest.ts";
+import { COMMANDS } from "./help.ts";
+import { trouble } from "./io.ts";
+
+/** A command line, read as text only: nothing is guessed to be a number. */
+export interface Arguments {
+  readonly command: string;
+  readonly operands: readonly string[];
+  readonly flags: ReadonlySet<string>;
+  readonly values: Readonly<Record<string, readonly string[]>>;
+}
+
+const FLAGS = ["json", "quiet", "force", "dry-run", "help", "version"];
+const VALUES = ["output", "set", "printer", "preset", "color"];
+const ALIASES = { o: "output", q: "quiet", h: "help" } as const;
+
+/** Returns the command line as command, operands, flags and values; throws a trouble that names the right flag. */
+export function readArguments(argv: readonly string[]): Arguments {
+  const stuck = argv.find((word) => FLAGS.some((flag) => word.startsWith(`--${flag}=`)));
+  if (stuck !== undefined) throw trouble(`${stuck.split("=")[0]} takes no value`);
+  const parsed = yargs(argv.map(keepDash))
+    .parserConfiguration({
+      "parse-numbers": false,
+      "parse-positional-numbers": false,
+      "boolean-negation": false,
+      "camel-case-expansion": false,
+      "dot-notation": false,
+      "duplicate-arguments-array": true,
+      "strip-aliased": true,
+    })
+    .options(Object.fromEntries(FLAGS.map((flag) => [flag, { type: "boolean" as const }])))
+    .options(Object.fromEntries(VALUES.map((value) => [value, { type: "string" as const, requiresArg: true }])))
+    .alias(ALIASES)
+    .help(false)
+    .version(false)
+    .exitProcess(false)
+    .fail((message, error) => {
+      throw error ?? trouble(message.replace(/\n/g, " "));
+    })
+    .parseSync() as Record<string, unknown> & { _: (string | number)[] };
+  const [command = "", ...operands] = parsed._.map((word) => restoreDash(String(word)));
+  const given = Object.entries(parsed).filter(([name]) => name !== "_" && name !== "$0");
+  return { command, operands, flags: flagsOf(given), values: valuesOf(given) };
+}
+
+/** yargs turns a lone "-" into an empty text; it travels as a word of its own. */
+const DASH = "\u0001dash";
+const keepDash = (word: string) => (word === "-" ? DASH : word);
+const restoreDash = (word: string) => (word === DASH ? "-" : word);
+
+type Entries = readonly (readonly [string, unknown])[];
+
+function flagsOf(given: Entries): Set<string> {
+  return new Set(given.filter(([name, value]) => FLAGS.includes(name) && value === true).map(([name]) => name));
+}
+
+function valuesOf(given: Entries): Record<string, string[]> {
+  return Object.fromEntries(
+    given
+      .filter(([name]) => !FLAGS.includes(name))
+      .map(([name, value]) => [name, (Array.isArray(value) ? value : [value]).map((one) => restoreDash(String(one)))]),
+  );
+}
+
+/** Throws when a flag is used that the command does not have, with the nearest one that it has. */
+export function refuseStrangers({ command, flags, values }: Arguments): void {
+  const text = (COMMANDS[command]?.options ?? []).map(([flag]) => flag).join(" ");
+  const known = [...text.matchAll(/--([a-z-]+)/g)].map((match) => match[1] ?? "");
+  const stranger = [...flags, ...Object.keys(values)].find((name) => !known.includes(name));
+  if (stranger === undefined) return;
+  const close = nearest(stranger, known);
+  const hint = close === undefined ? `tramwright ${command} --help lists its options` : `the nearest is --${close}`;
+  const dashes = stranger.length === 1 ? "-" : "--";
+  throw trouble(`${command} has no option ${dashes}${stranger}; ${hint}`);
+}

@@ -1,0 +1,148 @@
+import { join } from "node:path";
+import { type Finished, type FinishedPiece, finishOrder } from "../../build/order.ts";
+import { type Diagnostic, hasErrors } from "../../core/diagnostic.ts";
+import type { Kernel } from "../../geometry/kernel.ts";
+import { CAUTIONS } from "../../parts/cautions.ts";
+import type { Located } from "../../presets/read.ts";
+import { writeSet } from "../files.ts";
+import { EXIT, type Io } from "../io.ts";
+import { type Loaded, load } from "../load.ts";
+import { inOrder, messageData, messageLines } from "../message.ts";
+import { amount, figure } from "../screen.ts";
+import { summary } from "../summary.ts";
+
+export interface MakeArgs {
+  readonly targets: readonly string[];
+  readonly set: readonly string[];
+  readonly output: string;
+  readonly printer: string | undefined;
+  readonly json: boolean;
+  readonly quiet: boolean;
+  readonly force: boolean;
+  /** Nothing is written: `check`, and `make --dry-run`. */
+  readonly dry: boolean;
+}
+
+/** What came of one target. */
+interface Outcome {
+  readonly loaded: Loaded;
+  readonly finished: readonly Finished[];
+  readonly messages: readonly Located[];
+}
+
+/** Makes every target: reads, derives, checks, builds, verifies, writes. Returns the exit code. */
+export async function make(args: MakeArgs, kernel: Promise<Kernel>, io: Io): Promise<number> {
+  const loaded = args.targets.map((target) => load(target, args));
+  const ready = await kernel;
+  const outcomes: Outcome[] = [];
+  for (const one of loaded) {
+    outcomes.push(outcomeOf(one, ready));
+    const files = outcomes.at(-1)?.finished.flatMap((part) => part.files) ?? [];
+    if (!args.dry && files.length > 0) writeSet(args.output, files, args.force);
+    // Lets a waiting Ctrl-C in before the next part.
+    await new Promise((resume) => setImmediate(resume));
+  }
+  if (args.json) io.out(JSON.stringify(asData(outcomes, args), undefined, 2));
+  else report(outcomes, args, io);
+  return outcomes.some(({ messages }) => messages.some(({ diagnostic }) => diagnostic.level === "error"))
+    ? EXIT.errors
+    : EXIT.done;
+}
+
+function outcomeOf(loaded: Loaded, kernel: Kernel): Outcome {
+  if (loaded.request === undefined || hasErrors(loaded.messages.map(({ diagnostic }) => diagnostic))) {
+    return { loaded, finished: [], messages: inOrder(loaded.messages) };
+  }
+  const finished = finishOrder(loaded.request, kernel);
+  const found = finished.flatMap(({ made }, index) =>
+    made.diagnostics.map((diagnostic) =>
+      loaded.locate(index === 0 ? diagnostic : ofCompanion(made.request.name, diagnostic)),
+    ),
+  );
+  return { loaded, finished, messages: inOrder([...loaded.messages, ...found]) };
+}
+
+/** A companion's parameters come from the main part, so its complaints stand at the part itself. */
+function ofCompanion(name: string, diagnostic: Diagnostic): Diagnostic {
+  return { ...diagnostic, path: ["part"], says: `${name}: ${diagnostic.says}` };
+}
+
+function report(outcomes: readonly Outcome[], args: MakeArgs, io: Io): void {
+  const messages = outcomes.flatMap((outcome) => outcome.messages);
+  // For `check` the messages are the result; for `make` the parts are.
+  const say = args.dry ? io.out : io.err;
+  for (const message of messages) {
+    if (args.quiet && message.diagnostic.level === "note") continue;
+    for (const line of messageLines(message, io.paint)) say(line);
+  }
+  const finished = outcomes.flatMap((outcome) => outcome.finished);
+  if (!args.quiet) for (const part of finished) for (const line of partLines(part, args)) io.out(line);
+  for (const line of cautionLines(finished)) io.err(line);
+  io.err(
+    summary(
+      messages.map(({ diagnostic }) => diagnostic),
+      finished,
+      args,
+    ),
+  );
+}
+
+function partLines({ made, pieces, files }: Finished, args: MakeArgs): string[] {
+  const { request, design, hash } = made;
+  const head = `${request.name}  (${request.family.name}, ${design.material}, preset ${hash})`;
+  if (files.length === 0) return [head, "  not written: see the errors"];
+  const bought = design.hardware.map(({ item, count }) => `${count} x ${item}`);
+  return [
+    head,
+    ...pieces.flatMap((piece) => pieceLines(piece, args)),
+    ...(bought.length === 0 ? [] : [`  buy       ${bought.join(", ")}`]),
+    ...design.limits.map((limit) => `  limit     ${limit}`),
+  ];
+}
+
+function pieceLines({ file, made, figures }: FinishedPiece, args: MakeArgs): string[] {
+  const { piece, fit } = made;
+  const { size, volume, mass, facets, thinnestWall, widestBridge } = figures;
+  const box = size.map((side) => side.toFixed(1)).join(" x ");
+  const path = args.dry ? file : join(args.output, file);
+  const wall = thinnestWall === undefined ? "" : `, thinnest wall ${figure(thinnestWall, "mm")} mm`;
+  const bridge = widestBridge === 0 ? "no bridges" : `widest bridge ${figure(widestBridge, "mm")} mm`;
+  const faces = piece.contacts.length === 0 ? "" : `, ${fit.touching} of ${piece.contacts.length} faces touch`;
+  return [
+    `  ${args.dry ? "would be" : "made"}${args.dry ? "  " : "      "}${piece.count} x ${path}: ${piece.title}, ${box} mm, ${(volume / 1000).toFixed(1)} cm3, about ${mass.toFixed(mass < 10 ? 1 : 0)} g`,
+    `  checked   closed, one body, ${facets} facets, ${fit.free} of ${piece.keepOuts.length} keep-outs free${faces}${wall}, ${bridge}`,
+    `  measure   ${piece.measures.map(({ what, expected, tolerance }) => `${what} ${expected.toFixed(2)} +- ${amount(tolerance, "mm")}`).join("; ")}`,
+  ];
+}
+
+/** The cautions of all parts, each once: short, but never hidden. */
+function cautionLines(finished: readonly Finished[]): string[] {
+  const names = [...new Set(finished.flatMap(({ made }) => made.design.cautions))];
+  return names.map((name) => `caution: ${CAUTIONS[name]}`);
+}
+
+function asData(outcomes: readonly Outcome[], { dry, output }: MakeArgs): object {
+  return {
+    parts: outcomes.flatMap(({ finished }) =>
+      finished.map(({ made, pieces, files }) => ({
+        name: made.request.name,
+        family: made.request.family.name,
+        hash: made.hash,
+        material: made.design.material,
+        written: dry ? [] : files.map(({ name }) => join(output, name)),
+        pieces: pieces.map(({ file, made: { piece }, figures }) => ({
+          file,
+          title: piece.title,
+          count: piece.count,
+          ...figures,
+          measures: piece.measures,
+        })),
+        dimensions: made.design.dimensions,
+        hardware: made.design.hardware,
+        limits: made.design.limits,
+        cautions: made.design.cautions.map((name) => CAUTIONS[name]),
+      })),
+    ),
+    messages: outcomes.flatMap(({ messages }) => messages.map(messageData)),
+  };
+}

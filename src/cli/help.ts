@@ -1,0 +1,101 @@
+/** What a command is for, by example first. */
+export interface Help {
+  readonly summary: string;
+  readonly examples: readonly string[];
+  readonly usage: string;
+  readonly options: readonly (readonly [string, string])[];
+}
+
+const SHARED: Help["options"] = [
+  ["--json", "the result as one JSON document"],
+  ["--color auto|always|never", "colours; NO_COLOR and FORCE_COLOR are heeded"],
+  ["-h, --help", "this text"],
+];
+const SET = [
+  "--set key=value",
+  "changes a parameter; may be repeated; bearing.width=6.98 reaches into a bought item",
+] as const;
+const PRINTER = ["--printer file", "the printer's calibration, instead of the one the preset names"] as const;
+
+export const COMMANDS: Readonly<Record<string, Help>> = {
+  make: {
+    summary: "derive, check, build, verify and write parts",
+    examples: [
+      "tramwright make presets/parts/screw-foot/*.yaml -o out",
+      "tramwright make screw-foot --set beltPlaneZ='1 1/4 in' --set bearing=6001",
+      "tramwright make my-foot.yaml --printer my-printer.yaml --dry-run",
+    ],
+    usage: "tramwright make <preset or family>...",
+    options: [
+      ["-o, --output folder", "where the files go (default: out)"],
+      SET,
+      PRINTER,
+      ["--dry-run", "everything but the writing"],
+      ["--force", "replaces files that tramwright did not write"],
+      ["-q, --quiet", "errors, warnings and cautions only"],
+      ...SHARED,
+    ],
+  },
+  check: {
+    summary: "everything make finds, nothing written",
+    examples: ["tramwright check my-foot.yaml", "tramwright check presets/parts/*/*.yaml --json"],
+    usage: "tramwright check <preset or family>...",
+    options: [SET, PRINTER, ["-q, --quiet", "errors and warnings only"], ...SHARED],
+  },
+  parts: {
+    summary: "the families of parts; one family: parameters, dimensions, checks",
+    examples: ["tramwright parts", "tramwright parts tram-mount"],
+    usage: "tramwright parts [family]",
+    options: SHARED,
+  },
+  explain: {
+    summary: "where a number comes from, or what a check means",
+    examples: [
+      "tramwright explain screw-foot.seat",
+      "tramwright explain seat --preset my-foot.yaml",
+      "tramwright explain spring-rate",
+      "tramwright explain washer-spans-both-rings",
+    ],
+    usage: "tramwright explain <number, calculation, check or source>",
+    options: [["--preset file", "works the number out for this preset"], SET, PRINTER, ...SHARED],
+  },
+  stock: {
+    summary: "the hardware tables, with sources",
+    examples: ["tramwright stock", "tramwright stock bearings --bore 8", "tramwright stock bars '20x20 slot 6'"],
+    usage: "tramwright stock [table] [row]",
+    options: [["--<field> value", "rows whose field has the value; '<=8', '>10' and '8..12' work too"], ...SHARED],
+  },
+};
+
+/** Returns the help of the whole program. */
+export function overview(version: string): string {
+  const commands = Object.entries(COMMANDS).map(([name, { summary }]) => `  ${name.padEnd(9)} ${summary}`);
+  const examples = Object.values(COMMANDS).map((help) => `  ${help.examples[0]}`);
+  return [
+    `tramwright ${version}: printable brackets and pulley mounts for home-built lifting stages`,
+    "",
+    "Examples",
+    ...examples,
+    "",
+    "Commands",
+    ...commands,
+    "",
+    "tramwright <command> --help tells the rest. Results go to standard output, talk to standard error.",
+    "Exit codes: 0 done, 1 the design or file has errors, 2 wrong usage, 3 cannot read or write, 70 a fault of ours.",
+  ].join("\n");
+}
+
+/** Returns the help of one command, examples first. */
+export function helpOf(name: string): string {
+  const help = COMMANDS[name];
+  if (help === undefined) return "";
+  return [
+    help.summary,
+    "",
+    "Examples",
+    ...help.examples.map((example) => `  ${example}`),
+    "",
+    `Usage: ${help.usage}`,
+    ...help.options.map(([flag, what]) => `  ${flag.padEnd(26)} ${what}`),
+  ].join("\n");
+}

@@ -1,0 +1,129 @@
+import { resolve } from "node:path";
+import type { Request } from "../build/request.ts";
+import type { Diagnostic } from "../core/diagnostic.ts";
+import { FAMILIES } from "../parts/index.ts";
+import { locatedIn, type PartPreset, parseParameters, readPartPreset } from "../presets/part-preset.ts";
+import { readPrinterPreset } from "../presets/printer-preset.ts";
+import { type Located, readValue, readYaml, type YamlFile } from "../presets/read.ts";
+import { type Printer, UNCALIBRATED } from "../printing/printer.ts";
+import { besideFile, exists, readText } from "./files.ts";
+import { trouble } from "./io.ts";
+
+/** One thing to make, as far as its file could be understood. */
+export interface Loaded {
+  readonly request: Request | undefined;
+  readonly messages: readonly Located[];
+  /** Puts a diagnostic of the part at its place in the file. */
+  readonly locate: (diagnostic: Diagnostic) => Located;
+}
+
+interface Options {
+  readonly set: readonly string[];
+  readonly printer: string | undefined;
+}
+
+/** Returns what a preset file or a family name asks for. Missing files end the program; what is wrong in them does not. */
+export function load(target: string, options: Options): Loaded {
+  const family = FAMILIES.find(({ name }) => name === target);
+  if (family !== undefined && !exists(target)) {
+    const preset = { family, name: undefined, printer: undefined, parameters: {}, accept: [] };
+    return complete(emptyFile(target), preset, target, options);
+  }
+  if (!exists(target) && target !== "-" && !/[./\\]/.test(target)) throw trouble(unknownTarget(target));
+  const file = readYaml(target === "-" ? "standard input" : target, readText(target));
+  const { value, complaints } = readPartPreset(file);
+  if (value === undefined) return { request: undefined, messages: complaints, locate: (one) => locatedIn(file, one) };
+  const rest = complete(file, value, target, options);
+  const request = complaints.length > 0 ? undefined : rest.request;
+  return { ...rest, request, messages: [...complaints, ...rest.messages] };
+}
+
+function complete(file: YamlFile, preset: PartPreset, target: string, { set, printer }: Options): Loaded {
+  const parameters = withSettings(preset.parameters, set);
+  const { value, complaints } = parseParameters(preset.family, parameters);
+  const calibration = calibrationOf(preset, target, printer);
+  const locate = (one: Diagnostic) =>
+    locatedIn(file, belongsOutside(one) ? one : { ...one, path: ["parameters", ...one.path] });
+  const messages = [...complaints.map((one) => locatedIn(file, one)), ...calibration.messages];
+  if (value === undefined || calibration.printer === undefined) return { request: undefined, messages, locate };
+  const request = {
+    name: preset.name ?? slugOf(target),
+    family: preset.family,
+    parameters: value,
+    printer: calibration.printer,
+    calibrated: calibration.calibrated,
+    accept: preset.accept,
+  };
+  return { request, messages, locate };
+}
+
+/** Checks point into the parameters; the file's outer keys are named as they are. */
+function belongsOutside({ path }: Diagnostic): boolean {
+  return ["accept", "printer", "part", "format", "parameters"].includes(String(path[0]));
+}
+
+interface Calibration {
+  readonly printer: Printer | undefined;
+  readonly calibrated: boolean;
+  readonly messages: readonly Located[];
+}
+
+function calibrationOf(preset: PartPreset, target: string, chosen: string | undefined): Calibration {
+  const path = chosen ?? (preset.printer === undefined ? undefined : besideFile(target, preset.printer));
+  if (path === undefined) return { printer: UNCALIBRATED, calibrated: false, messages: [] };
+  return loadPrinter(shortest(path));
+}
+
+/** Returns the calibration in a file. */
+export function loadPrinter(path: string): Calibration {
+  const { value, complaints } = readPrinterPreset(readYaml(path, readText(path)));
+  return { printer: value, calibrated: true, messages: complaints };
+}
+
+/** Absolute paths inside the working folder are shown as the user would type them. */
+function shortest(path: string): string {
+  const here = `${resolve(".")}/`;
+  return path.startsWith(here) ? path.slice(here.length) : path;
+}
+
+/** Lays `--set path=value` over the parameters; the path may go into a bought item: `bearing.width=6.98`. */
+function withSettings(parameters: Readonly<Record<string, unknown>>, set: readonly string[]): Record<string, unknown> {
+  const copy = structuredClone(parameters) as Record<string, unknown>;
+  for (const setting of set) {
+    const [path = "", ...rest] = setting.split("=");
+    if (path === "" || rest.length === 0) throw trouble(`--set ${setting} lacks a value; write --set key=value`);
+    lay(copy, path.split("."), readValue(rest.join("=")));
+  }
+  return copy;
+}
+
+function lay(into: Record<string, unknown>, [first = "", ...rest]: readonly string[], value: unknown): void {
+  if (["__proto__", "prototype", "constructor"].includes(first)) throw trouble(`${first} is not a key of any part`);
+  if (rest.length === 0) {
+    into[first] = value;
+    return;
+  }
+  const inner = into[first];
+  // A bought item named by its row alone becomes a map, so that one of its fields can be set.
+  const next = typeof inner === "object" && inner !== null ? inner : inner === undefined ? {} : { row: inner };
+  into[first] = next;
+  lay(next as Record<string, unknown>, rest, value);
+}
+
+function slugOf(target: string): string {
+  const base = target.replace(/^.*[\\/]/, "").replace(/\.ya?ml$/, "");
+  const slug = base
+    .toLowerCase()
+    .replace(/[^a-z0-9]+/g, "-")
+    .replace(/^-+|-+$/g, "");
+  return slug === "" ? "part" : slug.slice(0, 60);
+}
+
+function unknownTarget(target: string): string {
+  const names = FAMILIES.map(({ name }) => name).join(", ");
+  return `${target} is neither a file nor a part family; the families are ${names}`;
+}
+
+function emptyFile(name: string): YamlFile {
+  return { name, data: {}, place: () => undefined, complaints: [] };
+}

@@ -1,0 +1,56 @@
+import v8 from "node:v8";
+import { EXIT, isTrouble } from "./io.ts";
+
+declare const TRAMWRIGHT_VERSION: string;
+
+/** A pipe that was closed (`| head`) is not a fault: the rest is simply not wanted. */
+process.stdout.on("error", (error: NodeJS.ErrnoException) => {
+  if (error.code === "EPIPE") process.exit(EXIT.done);
+  throw error;
+});
+
+const write = {
+  out: (line: string) => process.stdout.write(`${line}\n`),
+  err: (line: string) => process.stderr.write(`${line}\n`),
+};
+
+async function main(argv: readonly string[]): Promise<void> {
+  // The two questions that need nothing loaded are answered at once.
+  if (argv.length === 1 && argv[0] === "--version") {
+    write.out(TRAMWRIGHT_VERSION);
+    return;
+  }
+  if (argv.length === 0 || (argv.length === 1 && ["-h", "--help", "help"].includes(argv[0] ?? ""))) {
+    const { overview } = await import("./help.ts");
+    write.out(overview(TRAMWRIGHT_VERSION));
+    return;
+  }
+  // One run is too short for the optimising compiler of WebAssembly to pay; it would only hold up the exit.
+  v8.setFlagsFromString("--no-wasm-tier-up");
+  v8.setFlagsFromString("--no-wasm-dynamic-tiering");
+  const { run } = await import("./run.ts");
+  const { cleanUp } = await import("./files.ts");
+  for (const [signal, code] of [
+    ["SIGINT", 130],
+    ["SIGTERM", 143],
+  ] as const) {
+    process.once(signal, () => {
+      cleanUp();
+      process.exit(code);
+    });
+  }
+  const terminal = process.stdout.isTTY === true;
+  process.exitCode = await run({ argv, version: TRAMWRIGHT_VERSION, environment: process.env, terminal, write });
+}
+
+main(process.argv.slice(2)).catch((thrown: unknown) => {
+  if (isTrouble(thrown)) {
+    write.err(`tramwright: ${thrown.trouble}`);
+    process.exitCode = thrown.exit;
+    return;
+  }
+  write.err(
+    `tramwright: a fault of ours, please report it with the command you typed and the preset\n${String((thrown as Error)?.stack ?? thrown)}`,
+  );
+  process.exitCode = EXIT.fault;
+});

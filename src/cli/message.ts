@@ -1,0 +1,59 @@
+import type { Diagnostic, Level } from "../core/diagnostic.ts";
+import type { Located } from "../presets/read.ts";
+import type { Ink, Paint } from "./io.ts";
+import { amount, harmless, wrap } from "./screen.ts";
+
+const INK: Readonly<Record<Level, Ink>> = { error: "red", warning: "yellow", note: "blue" };
+const WIDTH = 96;
+
+/** Returns the messages in the order of their places, equal ones once. */
+export function inOrder(messages: readonly Located[]): Located[] {
+  const seen = new Set<string>();
+  const once = messages.filter(({ file, diagnostic: { name, says } }) => {
+    const key = `${file}\n${name}\n${says}`;
+    const fresh = !seen.has(key);
+    seen.add(key);
+    return fresh;
+  });
+  return once.sort((a, b) => {
+    if (a.file !== b.file) return a.file < b.file ? -1 : 1;
+    return (a.place?.line ?? 0) - (b.place?.line ?? 0) || (a.place?.column ?? 0) - (b.place?.column ?? 0);
+  });
+}
+
+/** Returns one message as lines: where, what, the line of the file with marks, then name, numbers, reason and cure. */
+export function messageLines({ file, place, diagnostic }: Located, paint: Paint): string[] {
+  const { level, name, says, why, set } = diagnostic;
+  const where = place === undefined ? file : `${file}:${place.line}:${place.column}`;
+  const rows: [string, string][] = [["defect", name], ...numbers(diagnostic), ["why", why], ["set", set]];
+  const detail = rows.flatMap(([head, words]) =>
+    wrap(harmless(words), WIDTH - 10).map(
+      (line, index) => `  ${paint("faint", (index === 0 ? head : "").padEnd(8))}${line}`,
+    ),
+  );
+  const excerpt = place === undefined ? [] : marked(place.text, place.column, place.width);
+  return [`${where}: ${paint(INK[level], `${level}:`)} ${paint("bold", harmless(says))}`, ...excerpt, ...detail];
+}
+
+function marked(text: string, column: number, width: number): string[] {
+  if (text.trim() === "" || text.length > 400) return [];
+  const indent = text.length - text.trimStart().length;
+  const lead = text.slice(indent, column - 1).replace(/[^\t]/g, " ");
+  const marks = "^".repeat(Math.max(1, Math.min(width, text.trimEnd().length - column + 1)));
+  return [`    ${harmless(text.trim())}`, `    ${lead}${marks}`];
+}
+
+function numbers({ found, limit }: Diagnostic): [string, string][] {
+  if (found === undefined) return [];
+  const is = amount(found.value, found.unit);
+  if (limit === undefined) return [["found", is]];
+  const gap = found.value - limit.value;
+  const by = amount(Math.abs(gap), found.unit);
+  return [["found", `${is}     limit  ${amount(limit.value, limit.unit)}     ${gap > 0 ? "over" : "under"} by  ${by}`]];
+}
+
+/** Returns a message as plain data for `--json`. */
+export function messageData({ file, place, diagnostic }: Located): object {
+  const at = place === undefined ? {} : { line: place.line, column: place.column };
+  return { file, ...at, ...diagnostic };
+}

@@ -1,0 +1,124 @@
+import { nearest } from "../core/nearest.ts";
+import { loadKernel } from "../geometry/kernel.ts";
+import { UNCALIBRATED } from "../printing/printer.ts";
+import { type Arguments, readArguments, refuseStrangers } from "./arguments.ts";
+import { explain } from "./commands/explain.ts";
+import { make } from "./commands/make.ts";
+import { parts } from "./commands/parts.ts";
+import { stock } from "./commands/stock.ts";
+import { readShipped } from "./files.ts";
+import { COMMANDS, helpOf, overview } from "./help.ts";
+import { EXIT, type Io, painter, trouble } from "./io.ts";
+import { load, loadPrinter } from "./load.ts";
+import { inOrder, messageLines } from "./message.ts";
+
+/** What the program needs to know of the world round it. */
+export interface World {
+  readonly argv: readonly string[];
+  readonly version: string;
+  readonly environment: Readonly<Record<string, string | undefined>>;
+  readonly terminal: boolean;
+  readonly write: Pick<Io, "out" | "err">;
+}
+
+/** Runs one command line and returns its exit code. Troubles are thrown for `main` to print. */
+export async function run({ argv, version, environment, terminal, write }: World): Promise<number> {
+  const args = readArguments(argv);
+  const io: Io = { ...write, paint: painter(last(args, "color") ?? "auto", environment, terminal) };
+  if (args.flags.has("version")) return say(io, version);
+  const asked = args.command === "help" ? (args.operands[0] ?? "") : args.command;
+  if (asked === "" && (args.flags.has("help") || args.command === "help" || argv.length === 0))
+    return say(io, overview(version));
+  if (COMMANDS[asked] === undefined) throw trouble(unknownCommand(asked));
+  if (args.flags.has("help") || args.command === "help") return say(io, helpOf(asked));
+  if (args.command !== "stock") refuseStrangers(args);
+  return await dispatch(args, io);
+}
+
+async function dispatch(args: Arguments, io: Io): Promise<number> {
+  const { command, operands, flags } = args;
+  const json = flags.has("json");
+  switch (command) {
+    case "make":
+    case "check":
+      return await build(args, io);
+    case "parts":
+      atMost(operands, 1, command);
+      return parts(operands[0] === undefined ? { json } : { family: operands[0], json }, io);
+    case "explain":
+      return explainCommand(args, io);
+    default: {
+      atMost(operands, 2, command);
+      const [table, row] = operands;
+      const filters = Object.fromEntries(
+        Object.entries(args.values)
+          .filter(([name]) => name !== "color")
+          .map(([name, all]) => [name, all.at(-1) ?? ""]),
+      );
+      return stock(
+        { ...(table === undefined ? {} : { table }), ...(row === undefined ? {} : { row }), filters, json },
+        io,
+      );
+    }
+  }
+}
+
+function build(args: Arguments, io: Io): Promise<number> {
+  const { command, operands, flags, values } = args;
+  if (operands.length === 0)
+    throw trouble(`${command} needs a preset or a part family; tramwright parts lists the families`);
+  // The kernel compiles while the presets are read.
+  const kernel = loadKernel(readShipped("manifold.wasm"));
+  return make(
+    {
+      targets: operands,
+      set: values.set ?? [],
+      output: last(args, "output") ?? "out",
+      printer: last(args, "printer"),
+      json: flags.has("json"),
+      quiet: flags.has("quiet"),
+      force: flags.has("force"),
+      dry: command === "check" || flags.has("dry-run"),
+    },
+    kernel,
+    io,
+  );
+}
+
+function explainCommand(args: Arguments, io: Io): number {
+  const [what, ...more] = args.operands;
+  if (what === undefined) throw trouble("explain needs the name of a number, a calculation, a check or a source");
+  if (more.length > 0)
+    throw trouble(`explain takes one name, not ${args.operands.length}; put quotation marks round it`);
+  const json = args.flags.has("json");
+  const preset = last(args, "preset") ?? (args.values.set === undefined ? undefined : what.split(".")[0]);
+  const chosen = last(args, "printer");
+  const printer = chosen === undefined ? UNCALIBRATED : (loadPrinter(chosen).printer ?? UNCALIBRATED);
+  if (preset === undefined) return explain({ what, json }, io, printer);
+  const { request, messages } = load(preset, { set: args.values.set ?? [], printer: chosen });
+  for (const message of inOrder(messages)) for (const line of messageLines(message, io.paint)) io.err(line);
+  if (request === undefined) return EXIT.errors;
+  return explain(
+    { what, family: request.family.name, parameters: { ...request.parameters }, json },
+    io,
+    request.printer,
+  );
+}
+
+const last = ({ values }: Arguments, name: string): string | undefined => values[name]?.at(-1);
+
+function say(io: Io, words: string): number {
+  io.out(words);
+  return EXIT.done;
+}
+
+function atMost(operands: readonly string[], most: number, command: string): void {
+  if (operands.length > most)
+    throw trouble(`${command} takes at most ${most} name${most === 1 ? "" : "s"}, not ${operands.length}`);
+}
+
+function unknownCommand(command: string): string {
+  const close = nearest(command, Object.keys(COMMANDS));
+  const hint = close === undefined ? `the commands are ${Object.keys(COMMANDS).join(", ")}` : `the nearest is ${close}`;
+  return command === "" ? `a command is missing; ${hint}` : `there is no command ${command}; ${hint}`;
+}

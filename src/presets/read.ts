@@ -1,0 +1,111 @@
+import { type Document, isMap, isScalar, isSeq, LineCounter, type Node, parseDocument, parse as parseYaml } from "yaml";
+import type { Diagnostic, Path } from "../core/diagnostic.ts";
+
+/** Where in a file something stands; lines and columns count from 1. */
+export interface Place {
+  readonly line: number;
+  readonly column: number;
+  /** How many letters are meant, for the marks below the line. */
+  readonly width: number;
+  /** The whole line. */
+  readonly text: string;
+}
+
+/** A Diagnostic with its place in a file. */
+export interface Located {
+  readonly file: string;
+  readonly place: Place | undefined;
+  readonly diagnostic: Diagnostic;
+}
+
+/** A YAML file as plain data that knows where each value stands. */
+export interface YamlFile {
+  readonly name: string;
+  readonly data: unknown;
+  readonly place: (path: Path) => Place | undefined;
+  readonly complaints: readonly Located[];
+}
+
+/** Larger files are not presets. */
+const LONGEST = 256 * 1024;
+/** A preset needs few references; a chain of them is how a small file becomes a huge one. */
+const MOST_ALIASES = 16;
+
+/** Returns a YAML 1.2 file as data. Never throws: what is wrong with the text is among the complaints. */
+export function readYaml(name: string, text: string): YamlFile {
+  if (text.length > LONGEST)
+    return broken(name, text, `the file is ${Math.ceil(text.length / 1024)} kB long, a preset at most 256 kB`, 0);
+  const lines = new LineCounter();
+  try {
+    const document = parseDocument(text, { lineCounter: lines, version: "1.2", uniqueKeys: true, strict: true });
+    const at = (from: number, to: number) => placeAt(text, lines, from, to);
+    const complaints = [...document.errors, ...document.warnings].map(({ message, pos }) =>
+      complaint(name, firstSentence(message), at(pos[0], pos[1])),
+    );
+    const data: unknown = complaints.length > 0 ? undefined : document.toJS({ maxAliasCount: MOST_ALIASES });
+    return { name, data, complaints, place: (path) => locate(document, path, at) };
+  } catch (thrown) {
+    return broken(name, text, firstSentence(thrown instanceof Error ? thrown.message : String(thrown)), 0);
+  }
+}
+
+/** Returns a value typed on the command line as a preset would hold it: 12, true, "13 in", [1, 2], { row: "608" }. */
+export function readValue(text: string): unknown {
+  try {
+    return parseYaml(text, { version: "1.2", maxAliasCount: 0 }) as unknown;
+  } catch {
+    return text;
+  }
+}
+
+type At = (from: number, to: number) => Place;
+
+/** Follows the path as far as the file goes and returns the value there, or the key where the value is a block. */
+function locate(document: Document.Parsed, path: Path, at: At): Place | undefined {
+  let node: unknown = document.contents;
+  let found: Place | undefined;
+  for (const step of path) {
+    if (isMap(node)) {
+      const pair = node.items.find(({ key }) => isScalar(key) && String(key.value) === String(step));
+      if (pair === undefined) break;
+      node = pair.value;
+      found = placeOf(isScalar(node) && node.value !== null ? node : pair.key, at) ?? found;
+    } else if (isSeq(node)) {
+      node = node.items[Number(step)];
+      found = placeOf(node, at) ?? found;
+    } else break;
+  }
+  return found;
+}
+
+function placeOf(node: unknown, at: At): Place | undefined {
+  const range = (node as Node | undefined)?.range;
+  return range == null ? undefined : at(range[0], range[1]);
+}
+
+function placeAt(text: string, lines: LineCounter, from: number, to: number): Place {
+  const { line, col } = lines.linePos(from);
+  const start = from - (col - 1);
+  const end = text.indexOf("\n", from);
+  const whole = text.slice(start, end < 0 ? undefined : end).replace(/\r$/, "");
+  return { line, column: col, width: Math.max(1, Math.min(to - from, whole.length - col + 1)), text: whole };
+}
+
+/** The library's messages go on with a picture of the line, which is drawn here in our own way. */
+function firstSentence(message: string): string {
+  return message.split("\n")[0]?.replace(/ at line \d+, column \d+:?$/, "") ?? message;
+}
+
+function broken(name: string, text: string, says: string, offset: number): YamlFile {
+  const lines = new LineCounter();
+  lines.addNewLine(0);
+  const place = placeAt(text.slice(0, 200), lines, offset, offset + 1);
+  return { name, data: undefined, place: () => undefined, complaints: [complaint(name, says, place)] };
+}
+
+function complaint(file: string, says: string, place: Place): Located {
+  const why = "the file cannot be read as YAML, so nothing in it is certain";
+  const set = "key: value, one per line, indented by blanks, text with : or # in quotation marks";
+  const diagnostic = { name: "preset-does-not-resolve", level: "error", path: [], says, why, set } as const;
+  return { file, place, diagnostic };
+}

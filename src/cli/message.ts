@@ -27,7 +27,7 @@ export function messageLines({ file, place, diagnostic }: Located, paint: Paint)
   const where = place === undefined ? file : `${file}:${place.line}:${place.column}`;
   const rows: [string, string][] = [["defect", name], ...numbers(diagnostic), ["why", why], ["set", set]];
   const detail = rows.flatMap(([head, words]) =>
-    wrap(harmless(words), WIDTH - 10).map(
+    (head === "found" ? [words] : wrap(harmless(words), WIDTH - 10)).map(
       (line, index) => `  ${paint("faint", (index === 0 ? head : "").padEnd(8))}${line}`,
     ),
   );

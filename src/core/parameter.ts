@@ -24,9 +24,19 @@ interface Spec {
   readonly max: number;
 }
 
-/** A complaint of a schema: `params` carries what the message layer prints as limit and cure. */
-function complain(ctx: z.RefinementCtx, message: string, set: string, found?: number, limit?: number): never {
-  ctx.addIssue({ code: "custom", message, params: { set, found, limit } });
+/** What a complaint of a schema carries, in its `params`, for the message layer to print. */
+export interface ComplaintParams {
+  readonly set?: string;
+  readonly found?: number;
+  readonly limit?: number;
+  readonly unit?: Unit;
+  readonly why?: string;
+}
+
+const BEYOND = "outside this range the rules behind the part, or the print, do not hold";
+
+function complain(ctx: z.RefinementCtx, message: string, params: ComplaintParams, path: string[] = []): never {
+  ctx.addIssue({ code: "custom", message, params, path });
   return z.NEVER;
 }
 
@@ -37,13 +47,13 @@ function quantity(kind: Kind, spec: Spec) {
     .union([z.number(), z.string()], `expected a ${kind}: a number in ${unit}, or text with a unit`)
     .transform((typed, ctx): number => {
       const reading = typeof typed === "number" ? { value: typed } : readQuantity(typed, kind);
-      if ("wrong" in reading) return complain(ctx, reading.wrong, reading.set);
+      if ("wrong" in reading) return complain(ctx, reading.wrong, { set: reading.set });
       const { value } = reading;
       if (value < spec.min || value > spec.max || !Number.isFinite(value)) {
         const limit = value < spec.min ? spec.min : spec.max;
         const meant = typeof typed === "number" ? "" : ` (${value} ${unit})`;
         const says = `${spec.meaning} is ${typed}${meant}, outside ${range} ${unit}`;
-        return complain(ctx, says, `a value from ${range} ${unit}`, value, limit);
+        return complain(ctx, says, { set: `a value from ${range} ${unit}`, found: value, limit, unit, why: BEYOND });
       }
       return value;
     })
@@ -67,13 +77,8 @@ export function plainNumber(spec: Spec & { readonly whole?: boolean }) {
       if (value < spec.min || value > spec.max || (whole && !Number.isInteger(value))) {
         const limit = value < spec.min ? spec.min : spec.max;
         const kind = whole ? "a whole number" : "a number";
-        return complain(
-          ctx,
-          `${spec.meaning} is ${value}, not ${kind} from ${range}`,
-          `${kind} from ${range}`,
-          value,
-          limit,
-        );
+        const says = `${spec.meaning} is ${value}, not ${kind} from ${range}`;
+        return complain(ctx, says, { set: `${kind} from ${range}`, found: value, limit, why: BEYOND });
       }
       return value;
     })
@@ -93,7 +98,7 @@ export function choice<const Word extends string>(
       const word = String(typed).trim();
       if ((known as string[]).includes(word)) return word as Word;
       const close = nearest(word, known);
-      return complain(ctx, `${word} is not a ${symbol}`, close ?? `one of ${known.join(", ")}`);
+      return complain(ctx, `${word} is not known here`, { set: close ?? `one of ${known.join(", ")}` });
     })
     .meta({ symbol, unit: "", description: meaning, words } satisfies ParameterMeta);
 }
@@ -110,11 +115,9 @@ export function label(symbol: string, meaning: string, longest = 16) {
     .string("expected a short text in quotation marks")
     .transform((text, ctx): string => {
       if (text.length <= longest && /^[A-Za-z0-9 .+-]*$/.test(text)) return text;
-      return complain(
-        ctx,
-        `the text cannot be engraved`,
-        `at most ${longest} of the letters A to Z, digits, blank, . - +`,
-      );
+      return complain(ctx, "the text cannot be engraved", {
+        set: `at most ${longest} of the letters A to Z, digits, blank, . - +`,
+      });
     })
     .meta({ symbol, unit: "", description: meaning } satisfies ParameterMeta);
 }
@@ -139,7 +142,7 @@ export function itemOf<V extends Values>(row: Row<V>): Item<V> {
 function overlay<V extends Values>(table: Table<V>, typed: Record<string, unknown>, ctx: z.RefinementCtx): Item<V> {
   const { row: key, measured = [], ...own } = typed;
   const base = key === undefined ? undefined : findRow(table, String(key));
-  if (key !== undefined && base === undefined) return unknownRow(table, String(key), ctx);
+  if (key !== undefined && base === undefined) return unknownRow(table, String(key), ctx, ["row"]);
   const fields = Object.keys(table.fields);
   const values: Record<string, number | string> = { ...base?.values };
   for (const [name, value] of Object.entries(own)) {
@@ -150,8 +153,9 @@ function overlay<V extends Values>(table: Table<V>, typed: Record<string, unknow
     } else values[name] = readField(field.unit, value, name, ctx);
   }
   const missing = fields.filter((name) => !(name in values));
-  if (missing.length > 0)
-    return complain(ctx, `this ${table.item} lacks ${missing.join(", ")}`, "row: with a known key");
+  if (missing.length > 0) {
+    return complain(ctx, `this ${table.item} lacks ${missing.join(", ")}`, { set: "row: with a known key" });
+  }
   const list = (measured === true ? Object.keys(own) : measured) as string[];
   const item = key === undefined ? `own ${table.item}` : (base?.key ?? "");
   return { key: item, values: values as V, row: base, measured: list, stated: Object.keys(own) };
@@ -167,10 +171,10 @@ function readField(unit: Unit, value: unknown, name: string, ctx: z.RefinementCt
   return Number.NaN;
 }
 
-function unknownRow<V extends Values>(table: Table<V>, key: string, ctx: z.RefinementCtx): never {
+function unknownRow<V extends Values>(table: Table<V>, key: string, ctx: z.RefinementCtx, path: string[] = []): never {
   const keys = table.rows.map((row) => row.key);
   const set = nearest(key, keys) ?? `one of ${keys.slice(0, 12).join(", ")}${keys.length > 12 ? " ..." : ""}`;
-  return complain(ctx, `${key} is not in the table of ${table.name}`, set);
+  return complain(ctx, `${key} is not in the table of ${table.name}`, { set }, path);
 }
 
 /**

@@ -1,14 +1,9 @@
 import type { z } from "zod";
 import type { Diagnostic, Path } from "../core/diagnostic.ts";
 import { nearest } from "../core/nearest.ts";
+import type { ComplaintParams } from "../core/parameter.ts";
 
-/** What the parameter constructors put into a complaint. */
-interface Params {
-  readonly set?: string;
-  readonly found?: number;
-  readonly limit?: number;
-}
-
+const STRANGE_KEY = "a misspelled key would leave the default in its place without a word";
 const WHY = "a preset that does not say what it means would make a part that does not fit";
 
 /**
@@ -26,18 +21,19 @@ function fromIssue(issue: z.core.$ZodIssue, under: Path, known: readonly string[
     return issue.keys.map((unknown) => {
       const close = nearest(unknown, known);
       const set = close === undefined ? `one of ${known.join(", ")}` : `${close}`;
-      return unresolved([...path, unknown], `${unknown} is not a key here`, set);
+      return { ...unresolved([...path, unknown], `${unknown} is not a key here`, set), why: STRANGE_KEY };
     });
   }
-  const params: Params = issue.code === "custom" ? ((issue.params ?? {}) as Params) : {};
+  const params: ComplaintParams = issue.code === "custom" ? ((issue.params ?? {}) as ComplaintParams) : {};
   const missing = issue.code === "invalid_type" && issue.message.includes("received undefined");
   const message = missing ? "is missing" : issue.message;
   const diagnostic = unresolved(path, missing ? `${key} is missing` : `${key}: ${message}`, params.set ?? cure(issue));
   return [
     {
       ...diagnostic,
-      ...(params.found === undefined ? {} : { found: { value: params.found, unit: "" as const } }),
-      ...(params.limit === undefined ? {} : { limit: { value: params.limit, unit: "" as const } }),
+      ...(params.found === undefined ? {} : { found: { value: params.found, unit: params.unit ?? "" } }),
+      ...(params.limit === undefined ? {} : { limit: { value: params.limit, unit: params.unit ?? "" } }),
+      ...(params.why === undefined ? {} : { why: params.why }),
     },
   ];
 }

@@ -26,7 +26,7 @@ const LEAST = 1e-6;
 const APART = 5;
 const PLACES = 5;
 /** Lettering and edge chamfers: what stands less than this above the body under it is no wall. */
-const RELIEF = 0;
+const RELIEF = 0.5;
 
 /**
  * Returns the thinnest walls of a body, thinnest first: at most 5 places, at least 5 mm apart; none when no two faces

@@ -1,5 +1,5 @@
 import { z } from "zod";
-import type { Diagnostic } from "../core/diagnostic.ts";
+import type { Diagnostic, Path } from "../core/diagnostic.ts";
 import { nearest } from "../core/nearest.ts";
 import type { AnyFamily } from "../parts/family.ts";
 import { FAMILIES } from "../parts/index.ts";
@@ -105,8 +105,9 @@ export function newerFormat(file: YamlFile): Diagnostic | undefined {
 
 /** Returns a Diagnostic with its place in the file: the value, or the nearest key around it. */
 export function locatedIn(file: YamlFile, diagnostic: Diagnostic): Located {
-  const fallbacks = [diagnostic.path, ["parameters"], ["part"], ["printer"], ["settings"]];
-  const place = fallbacks
+  const around = ["parameters", "settings"].find((block) => block === diagnostic.path[0]);
+  const candidates: Path[] = [diagnostic.path, ...(around === undefined ? [] : [[around]]), ["part"], ["printer"]];
+  const place = candidates
     .map((path) => (path.length === 0 ? undefined : file.place(path)))
     .find((one) => one !== undefined);
   return { file: file.name, place, diagnostic };

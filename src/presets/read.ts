@@ -1,4 +1,14 @@
-import { type Document, isMap, isScalar, isSeq, LineCounter, type Node, parseDocument, parse as parseYaml } from "yaml";
+import {
+  type Document,
+  isMap,
+  isScalar,
+  isSeq,
+  LineCounter,
+  type Node,
+  parseDocument,
+  parse as parseYaml,
+  visit,
+} from "yaml";
 import type { Diagnostic, Path } from "../core/diagnostic.ts";
 
 /** Where in a file something stands; lines and columns count from 1. */
@@ -31,6 +41,9 @@ const LONGEST = 256 * 1024;
 /** A preset needs few references; a chain of them is how a small file becomes a huge one. */
 const MOST_ALIASES = 16;
 
+/** A key that JavaScript objects do not hold like others: it would vanish without a word. */
+const FORBIDDEN = "__proto__";
+
 /** Returns a YAML 1.2 file as data. Never throws: what is wrong with the text is among the complaints. */
 export function readYaml(name: string, text: string): YamlFile {
   if (text.length > LONGEST)
@@ -42,6 +55,12 @@ export function readYaml(name: string, text: string): YamlFile {
     const complaints = [...document.errors, ...document.warnings].map(({ message, pos }) =>
       complaint(name, firstSentence(message), at(pos[0], pos[1])),
     );
+    visit(document, {
+      Pair: (_, { key }) => {
+        if (!isScalar(key) || key.value !== FORBIDDEN || key.range == null) return;
+        complaints.push(complaint(name, `${FORBIDDEN} is not a key of any preset`, at(key.range[0], key.range[1])));
+      },
+    });
     const data: unknown = complaints.length > 0 ? undefined : document.toJS({ maxAliasCount: MOST_ALIASES });
     return { name, data, complaints, place: (path) => locate(document, path, at) };
   } catch (thrown) {

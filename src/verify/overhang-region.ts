@@ -25,7 +25,7 @@ export interface OverhangRegion {
 }
 
 /** A facet 45 degrees from the vertical prints by itself; half a degree covers the facets of a round hole. */
-const FLATTER = -Math.cos((46 * Math.PI) / 180);
+const FLATTER = -Math.cos((44.5 * Math.PI) / 180);
 const DOWN: Vec3 = [0, 0, -1];
 
 /**

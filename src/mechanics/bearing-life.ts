@@ -1,6 +1,6 @@
 import { bounded } from "./bounded.ts";
 
-/** Axial factor Y by axial load over static rating (Shigley Table 11-1, from memory). */
+/** Axial factor Y by axial load over static rating (key `shigley`: Table 11-1, from memory). */
 const AXIAL_FACTORS: readonly (readonly [share: number, factor: number])[] = [
   [0.014, 2.3],
   [0.021, 2.15],

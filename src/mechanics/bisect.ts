@@ -19,5 +19,5 @@ export function bisect(f: (at: number) => number, low: number, high: number): nu
     if (Math.sign(value) === Math.sign(atLow)) left = middle;
     else right = middle;
   }
-  return left + (right - left) / 2;
+  return left;
 }

@@ -1,6 +1,6 @@
 import { bounded } from "./bounded.ts";
 
-/** Factor between torque and bolt force for a dry, plain bolt (Shigley chapter 8, table of torque factors). */
+/** Factor between torque and bolt force for a dry, plain bolt (key `shigley`: 8-8, table of torque factors). */
 export const TORQUE_FACTOR = 0.2;
 
 /** Clamp force of a bolt tightened to a torque. The scatter of the torque factor is about a quarter either way. */
@@ -15,7 +15,7 @@ export const clampForce = bounded({
   results: { force: { symbol: "F", unit: "N", meaning: "clamp force" } },
   formulas: { force: "1000 * T / (K * d)" },
   source: "shigley: 8-8, torque factors",
-  valid: "a bolt when it has just been tightened; plastic gives way and loses a third to a half of it in weeks",
+  valid: "a bolt when it has just been tightened; plastic gives way and loses 30 to 60 % of it in weeks",
   examples: [
     {
       given: { torque: 50, factor: 0.2, diameter: 10 },

@@ -17,8 +17,8 @@ const VIBRATION = 1.3;
  * Returns whether a screw holds its load, over the range of friction that its nut and grease may have.
  *
  * It locks only when the least friction is 1.3 times the critical friction of screwTorque; it runs down when even the
- * highest friction is not above the critical one; between them it may. Refuses a range that is none. Source: Shigley
- * 8-2; the 1.3 is common practice.
+ * highest friction is not above the critical one; between them it may. Refuses a range that is none. Source: key
+ * `shigley`, 8-2; the 1.3 is common practice.
  */
 export function screwLocking(critical: number, low: number, high: number): Locking | Refusal {
   if (!(critical > 0 && low > 0 && high >= low && Number.isFinite(critical + high))) {

@@ -1,6 +1,6 @@
 import { bounded } from "./bounded.ts";
 
-/** Ends of a shaft: the factor of its buckling load and the root of its first bending frequency (Blevins). */
+/** Ends of a shaft: the factor of its buckling load and the root of its first bending frequency (key `blevins`). */
 export const SHAFT_ENDS = {
   "fixed-free": { column: 0.25, whirl: 1.8751 },
   pinned: { column: 1, whirl: Math.PI },

@@ -1,6 +1,6 @@
 import { bounded } from "./bounded.ts";
 
-/** Shear stress at the inside of the coil, with the curvature factor of Bergstraesser. */
+/** Shear stress at the inside of the coil, where the curvature of the wire raises it. */
 export const springStress = bounded({
   name: "spring-stress",
   title: "Shear stress of a compression spring",

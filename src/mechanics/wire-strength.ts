@@ -1,6 +1,6 @@
 import { bounded } from "./bounded.ts";
 
-/** Strength constants of spring wire, for diameters in mm (Shigley Table 10-4, from memory). */
+/** Strength constants of spring wire, for diameters in mm (key `shigley`: Table 10-4, from memory). */
 export const SPRING_WIRES = {
   "music wire": { strength: 2211, exponent: 0.145 },
   "hard-drawn": { strength: 1783, exponent: 0.19 },

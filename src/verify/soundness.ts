@@ -117,7 +117,7 @@ function wedge(mesh: Mesh, facet: number, origin: Vec3): number {
   return dot(a, cross(b, c)) / 6;
 }
 
-/** Counts the places where corners are, and the fans of facets round them: one fan for each place of a sound surface. */
+/** Counts the places where corners are, and the fans of facets round them: one each on a sound surface. */
 function countCorners({ mesh, twin, edgeOf }: MeshEdges): { places: number; fans: number } {
   const sets = disjointSets(twin.length);
   twin.forEach((other, half) => {

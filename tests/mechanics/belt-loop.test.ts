@@ -216,6 +216,8 @@ test("distances in plan", () => {
   expect(m.distanceToSegment({ x: 5, y: 3 }, a)).toBe(3);
   expect(m.distanceToSegment({ x: 13, y: 4 }, a)).toBe(5);
   expect(m.distanceToSegment({ x: 3, y: 4 }, { from: { x: 0, y: 0 }, to: { x: 0, y: 0 } })).toBe(5);
+  expect(m.distanceToSegment({ x: 2, y: 11 }, { from: { x: 0, y: 0 }, to: { x: 6, y: 8 } })).toBeCloseTo(5, 12);
+  expect(m.distanceToSegment({ x: -1, y: 7 }, { from: { x: 0, y: 0 }, to: { x: 6, y: 8 } })).toBeCloseTo(5, 12);
   expect(m.segmentDistance(a, { from: { x: 5, y: -1 }, to: { x: 5, y: 1 } })).toBe(0);
   expect(m.segmentDistance(a, { from: { x: 2, y: 2 }, to: { x: 4, y: 6 } })).toBe(2);
 });

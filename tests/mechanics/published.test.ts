@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { type Citation, spell } from "../../src/core/bibliography.ts";
 import { isRefusal } from "../../src/core/calculation.ts";
 import * as m from "../../src/mechanics/index.ts";
 import { expectPrinted, type Figure, INCH, KSI, one, POUND, POUND_INCH } from "./printed.ts";
@@ -12,8 +13,8 @@ const collar = { load: 6400, friction: 0.08, diameter: 40 };
 const secondCollar = { load: 1000 * POUND, friction: 0.09, diameter: 1.5 * INCH };
 const thirdCollar = { load: 5000, friction: 0.06, diameter: 45 };
 
-const SCREWS: Record<string, Figure[]> = {
-  "Shigley, Example 8-1 (from memory)": [
+const SCREWS: Partial<Record<Citation, readonly Figure[]>> = {
+  "shigley: Example 8-1, from memory": [
     ["thread torque to raise, N·m", () => one(m.screwTorque, "raise", square) / 1000, "15.94"],
     ["thread torque to lower, N·m", () => one(m.screwTorque, "lower", square) / 1000, "-0.466"],
     ["collar torque, N·m", () => one(m.collarTorque, "torque", collar) / 1000, "10.24"],
@@ -29,7 +30,7 @@ const SCREWS: Record<string, Figure[]> = {
     ],
     ["friction that locks", () => one(m.screwTorque, "critical", square), "0.0849"],
   ],
-  "Mott, Example Problem 17-1": [
+  "mott: Example Problem 17-1": [
     ["torque to lower, lbf in", () => one(m.screwTorque, "lower", acme) / POUND_INCH, "796"],
     [
       "torque to raise, lbf in, exact value of the book's equation",
@@ -38,7 +39,7 @@ const SCREWS: Record<string, Figure[]> = {
     ],
     ["efficiency, exact", () => 100 * one(m.screwTorque, "efficiency", acme), "27.4"],
   ],
-  "Juvinall and Marshek, power-screw sample problem (from memory)": [
+  "juvinall: power-screw sample problem, from memory": [
     ["thread torque to raise, lbf in", () => one(m.screwTorque, "raise", doubleStart) / POUND_INCH, "121.6"],
     ["collar torque, lbf in", () => one(m.collarTorque, "torque", secondCollar) / POUND_INCH, "67.5"],
     ["thread torque to lower, lbf in", () => one(m.screwTorque, "lower", doubleStart) / POUND_INCH, "-7.7"],
@@ -53,7 +54,7 @@ const SCREWS: Record<string, Figure[]> = {
       "59.8",
     ],
   ],
-  "Shigley, chapter 8 problem": [
+  "shigley: chapter 8 problem, solved on a page": [
     [
       "torque to raise, N·m",
       () => (one(m.screwTorque, "raise", problem) + one(m.collarTorque, "torque", thirdCollar)) / 1000,
@@ -65,7 +66,7 @@ const SCREWS: Record<string, Figure[]> = {
       "7.83",
     ],
   ],
-  "ISO 2904": [
+  "iso-2904": [
     ["Tr8x1.5 d2", () => one(m.trapezoidalThread, "pitchDiameter", { diameter: 8, pitch: 1.5, starts: 1 }), "7.250"],
     ["Tr8x1.5 d3", () => one(m.trapezoidalThread, "root", { diameter: 8, pitch: 1.5, starts: 1 }), "6.200"],
     ["Tr10x2 d2", () => one(m.trapezoidalThread, "pitchDiameter", { diameter: 10, pitch: 2, starts: 1 }), "9.000"],
@@ -82,8 +83,8 @@ const usSpring = { ...music, shearModulus: 11850 * KSI, activeCoils: 10.5 };
 const yieldLoad = 6.46 * POUND;
 const beam = { force: 50 * POUND, length: 30 * INCH, modulus: 10200 * KSI, inertia: 0.2542 * INCH ** 4 };
 
-const STRENGTH: Record<string, Figure[]> = {
-  "Shigley, Example 10-1 (from memory)": [
+const STRENGTH: Partial<Record<Citation, readonly Figure[]>> = {
+  "shigley: Example 10-1, from memory": [
     ["rate, lbf/in", () => (one(m.springRate, "rate", usSpring) / POUND) * INCH, "4.13"],
     ["curvature factor", () => one(m.springStress, "curvature", { ...music, force: 1 }), "1.124"],
     [
@@ -103,7 +104,7 @@ const STRENGTH: Record<string, Figure[]> = {
     ],
     ["deflection at the yield load, in", () => yieldLoad / one(m.springRate, "rate", usSpring) / INCH, "1.56"],
   ],
-  "Euler, strength-of-materials problems": [
+  "shigley: 4-12, on strength-of-materials problems": [
     [
       "pinned rod 1/2 in, 5 ft, lbf",
       () =>
@@ -133,7 +134,7 @@ const STRENGTH: Record<string, Figure[]> = {
       "15.14",
     ],
   ],
-  "Beam page of a profile trade catalogue": [
+  "profile-makers: beam page of a trade catalogue": [
     ["1.5 in profile, 30 in, 50 lbf, in", () => one(m.simpleBeamDeflection, "sag", beam) / INCH, "0.011"],
     ["the same, recomputed, in", () => one(m.simpleBeamDeflection, "sag", beam) / INCH, "0.01085"],
     [
@@ -142,7 +143,7 @@ const STRENGTH: Record<string, Figure[]> = {
       "0.21",
     ],
   ],
-  "Engineering reference pages on bolt torque": [
+  "shigley: 8-8, on engineering reference pages": [
     ["M10, 50 N·m, kN", () => one(m.clampForce, "force", { torque: 50, factor: 0.2, diameter: 10 }) / 1000, "25"],
     [
       "M12 8.8 at 70 %, kN",
@@ -166,7 +167,7 @@ const STRENGTH: Record<string, Figure[]> = {
       "218.08",
     ],
   ],
-  "Shigley, Example 8-3 (from memory)": [
+  "shigley: Example 8-3, from memory": [
     [
       "torque for 25 kip in a 3/4 in bolt, lbf in",
       () =>
@@ -181,15 +182,15 @@ const STRENGTH: Record<string, Figure[]> = {
 const life = (dynamic: number, radial: number) =>
   one(m.bearingLife, "life", { dynamic, static: dynamic / 2, radial, axial: 0 });
 
-const OTHERS: Record<string, Figure[]> = {
-  "ISO 281, examination question and reference page": [
+const OTHERS: Partial<Record<Citation, readonly Figure[]>> = {
+  "iso-281: examination question and reference page": [
     ["C 16 kN, P 2 kN, Mrev", () => life(16000, 2000), "512"],
     ["C 30 kN, P 3 kN, Mrev", () => life(30000, 3000), "1000"],
     ["the same at 1500 rpm, h", () => (life(30000, 3000) * 1e6) / (60 * 1500), "11111"],
     ["C 30 kN, P 4 kN, Mrev", () => life(30000, 4000), "422"],
     ["the same at 1500 rpm, h", () => (life(30000, 4000) * 1e6) / (60 * 1500), "4688"],
   ],
-  "Bearing maker's product page, rule with own numbers": [
+  "bearing-makers: rule of a product page, own numbers": [
     [
       "P0 of 100 N and 200 N",
       () => one(m.bearingStaticLoad, "equivalent", { radial: 100, axial: 200, rating: 1370 }),
@@ -197,13 +198,13 @@ const OTHERS: Record<string, Figure[]> = {
     ],
     ["axial limit of a 608 with C0 1379", () => one(m.bearingAxialLimit, "limit", { rating: 1379, small: 1 }), "345"],
   ],
-  "Belt and pulley makers' pages": [
+  "belt-makers: pulley and tensioning pages": [
     ["pitch diameter, 20 teeth of 2 mm", () => 2 * one(m.pitchRadius, "radius", { teeth: 20, pitch: 2 }), "12.732"],
     ["pitch diameter, 60 teeth of 2 mm", () => 2 * one(m.pitchRadius, "radius", { teeth: 60, pitch: 2 }), "38.197"],
     ["pitch diameter, T5 with 20 teeth", () => 2 * one(m.pitchRadius, "radius", { teeth: 20, pitch: 5 }), "31.83"],
     ["deflection for setting the tension, span 100", () => one(m.spanDeflection, "deflection", { span: 100 }), "1.56"],
   ],
-  "OpenStax, College Physics (from memory)": [
+  "openstax: expansion and heat capacity examples, from memory": [
     ["bridge span, m", () => one(m.thermalGrowth, "growth", { expansion: 12, length: 1275, warming: 55 }), "0.84"],
     [
       "heat in the pan, kJ",
@@ -216,26 +217,26 @@ const OTHERS: Record<string, Figure[]> = {
       "62.8",
     ],
   ],
-  "College notes on expansion": [
+  "openstax: expansion, on college notes": [
     ["copper pipe, mm", () => one(m.thermalGrowth, "growth", { expansion: 17, length: 2000, warming: 72 }), "2.45"],
   ],
 };
 
 for (const group of [SCREWS, STRENGTH, OTHERS]) {
-  for (const [source, figures] of Object.entries(group)) {
-    describe(source, () => {
+  for (const [source, figures] of Object.entries(group) as [Citation, readonly Figure[]][]) {
+    describe(spell(source), () => {
       test.each(figures)("%s", (_, computed, printed) => expectPrinted(computed(), printed));
     });
   }
 }
 
 describe("figures that were rounded on the way", () => {
-  test("Mott prints 1809 lbf in and 27.5 %, and its own equation gives 0.3 % more", () => {
+  test("the Acme example prints 1809 lbf in and 27.5 %, its own equation gives 0.3 % more", () => {
     expect(one(m.screwTorque, "raise", acme) / POUND_INCH / 1809).toBeCloseTo(1, 2);
     expect(one(m.screwTorque, "efficiency", acme) / 0.275).toBeCloseTo(1, 2);
   });
 
-  test("Shigley prints 6.46 lbf for the yield load of Example 10-1, from a stress rounded to 0.45 of 324 kpsi", () => {
+  test("the spring example prints 6.46 lbf for its yield load, from a stress rounded to 0.45 of 324 kpsi", () => {
     const perNewton = one(m.springStress, "stress", { ...music, force: 1 });
     expect((0.45 * 324 * KSI) / perNewton / yieldLoad).toBeCloseTo(1, 2);
   });
@@ -261,7 +262,7 @@ describe("figures that were rounded on the way", () => {
   });
 });
 
-test("Shigley's Table 7-4 of set screws, in its own units", () => {
+test("the table of set-screw holds, in its own units", () => {
   const published: readonly (readonly [number, number, number])[] = [
     [3, 200, 10],
     [4, 385, 20],

@@ -109,6 +109,8 @@ describe("stock", () => {
     expect(m.nextStock([20, 10, 16], 20.1)).toBeUndefined();
     expect(m.nextStock([20], Number.NaN)).toBeUndefined();
     expect(m.longestStock([20, 10, 16], 19)).toBe(16);
+    expect(m.longestStock([20, 10, 16], 16)).toBe(16);
+    expect(m.longestStock([20, 10, 16], 15.9999999)).toBe(16);
     expect(m.longestStock([20, 10, 16], 9)).toBeUndefined();
   });
 

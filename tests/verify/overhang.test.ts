@@ -1,7 +1,8 @@
 import fc from "fast-check";
 import type { Manifold } from "manifold-3d";
 import { describe, expect, it } from "vitest";
-import { facets } from "../../src/verify/facets.ts";
+import { cornerOf, facets } from "../../src/verify/facets.ts";
+import { meshEdges, next } from "../../src/verify/mesh-edges.ts";
 import { type Overhang, overhangs } from "../../src/verify/overhang.ts";
 import { soundness } from "../../src/verify/soundness.ts";
 import { alongY, Body, between, block, LIMITS, meshOf, rod, Section } from "./bodies.ts";
@@ -143,6 +144,43 @@ describe("a ledge", () => {
     expect(over(cone(44))).toEqual([]);
   });
 
+  it("is a fin whose upper side slopes down to its root", () => {
+    const tip = 10 + 10 * Math.tan(Math.PI / 6);
+    const fin = alongY(
+      [
+        [-4, 0],
+        [0, 0],
+        [0, 10],
+        [10, tip],
+        [0, 13],
+        [-4, 13],
+      ],
+      12,
+    );
+    const [found, ...others] = over(fin);
+    expect(others).toEqual([]);
+    expect(found?.support).toBe("ledge");
+    expect(found?.span).toBeCloseTo(10, 3);
+  });
+
+  it("is a slope that rises from the bed too gently", () => {
+    const [found, ...others] = over(
+      alongY(
+        [
+          [0, 0],
+          [10, 0],
+          [18, 3],
+          [18, 10],
+          [0, 10],
+        ],
+        12,
+      ),
+    );
+    expect(others).toEqual([]);
+    expect(found).toMatchObject({ support: "ledge", height: 0 });
+    expect(found?.span).toBeCloseTo(8, 3);
+  });
+
   it("is the far end of a shelf with an L-shaped wall under two of its sides", () => {
     const corner = Body.union([block(30, 3, 10), block(3, 30, 10), block(30, 30, 3, [0, 0, 10])]);
     const found = worst(corner);
@@ -188,6 +226,34 @@ describe("no overhang", () => {
     ).add(block(4, 6, 40, [-4, 0, 0]));
     expect(over(gusset)).toEqual([]);
     expect(over(block(20, 20, 10).subtract(rod(4, 30, [10, 10, -5])))).toEqual([]);
+  });
+});
+
+describe("a sliver along an edge of a roof", () => {
+  it("does not hide the wall under that edge", () => {
+    const { mesh, twin } = meshEdges(meshOf(block(36, 12, 20).subtract(block(16, 40, 10, [10, -10, -1]))));
+    const { normals } = facets(mesh);
+    const isRoof = (half: number) =>
+      normals[Math.floor(half / 3) * 3 + 2] === -1 && cornerOf(mesh, Math.floor(half / 3), 0)[2] === 9;
+    const half = twin.findIndex(
+      (other, index) => isRoof(index) && Math.abs(normals[Math.floor(other / 3) * 3] ?? 0) === 1,
+    );
+    expect(half).toBeGreaterThanOrEqual(0);
+    const [a, b] = [mesh.triangles[half] as number, mesh.triangles[next(half)] as number];
+    const wall = Math.floor((twin[half] as number) / 3);
+    const c = mesh.triangles[wall * 3 + (((twin[half] as number) + 2) % 3)] as number;
+    const between = mesh.positions.length / 3;
+    const middle = [0, 1, 2].map(
+      (axis) => ((mesh.positions[a * 3 + axis] ?? 0) + (mesh.positions[b * 3 + axis] ?? 0)) / 2,
+    );
+    const others = [...mesh.triangles].filter((_, index) => Math.floor(index / 3) !== wall);
+    const split = {
+      positions: Float64Array.of(...mesh.positions, ...middle),
+      triangles: Uint32Array.of(...others, b, between, c, between, a, c, b, a, between),
+    };
+    expect(soundness(split)).toMatchObject({ closed: true, oriented: true, slivers: 1 });
+    const found = overhangs(split, LIMITS);
+    expect(found.map(({ support, span }) => [support, Math.round(span * 1e3) / 1e3])).toEqual([["bridge", 16]]);
   });
 });
 

@@ -20,6 +20,8 @@ export function readArguments(argv: readonly string[]): Arguments {
   const stuck = argv.find((word) => FLAGS.some((flag) => word.startsWith(`--${flag}=`)));
   if (stuck !== undefined) throw trouble(`${stuck.split("=")[0]} takes no value`);
   const parsed = yargs(argv.map(keepDash))
+    .help(false)
+    .version(false)
     .parserConfiguration({
       "parse-numbers": false,
       "parse-positional-numbers": false,
@@ -32,8 +34,6 @@ export function readArguments(argv: readonly string[]): Arguments {
     .options(Object.fromEntries(FLAGS.map((flag) => [flag, { type: "boolean" as const }])))
     .options(Object.fromEntries(VALUES.map((value) => [value, { type: "string" as const, requiresArg: true }])))
     .alias(ALIASES)
-    .help(false)
-    .version(false)
     .exitProcess(false)
     .fail((message, error) => {
       throw error ?? trouble(message.replace(/\n/g, " "));

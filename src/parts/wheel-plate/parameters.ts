@@ -19,7 +19,7 @@ const KINDS = { fixed: "axle in a close hole", eccentric: "axle in a bush that s
 const METAL_OR_PRINTED = { metal: "bought", printed: "printed, for light loads" };
 
 const layout = {
-  wheels: choice("N", "wheels of the carriage, on all its plates", {
+  wheels: choice<"3" | "4" | "6" | "8">("N", "wheels of the carriage, on all its plates", {
     3: "two fixed, one eccentric opposite their middle",
     4: "two rows of two",
     6: "three rows of two, or three wheels on each of two plates",

@@ -13,7 +13,7 @@ export interface Arguments {
 
 const FLAGS = ["json", "quiet", "force", "dry-run", "help", "version"];
 const VALUES = ["output", "set", "printer", "preset", "color"];
-const ALIASES = { o: "output", q: "quiet", h: "help" } as const;
+const ALIASES = { output: "o", quiet: "q", help: "h" } as const;
 
 /** Returns the command line as command, operands, flags and values; throws a trouble that names the right flag. */
 export function readArguments(argv: readonly string[]): Arguments {
@@ -35,8 +35,10 @@ export function readArguments(argv: readonly string[]): Arguments {
     .options(Object.fromEntries(VALUES.map((value) => [value, { type: "string" as const, requiresArg: true }])))
     .alias(ALIASES)
     .exitProcess(false)
-    .fail((message, error) => {
-      throw error ?? trouble(message.replace(/\n/g, " "));
+    .fail((message) => {
+      const short = /following: (\S+)/.exec(message)?.[1] ?? "";
+      const name = Object.entries(ALIASES).find(([, alias]) => alias === short)?.[0] ?? short;
+      throw trouble(name === "" ? message.replace(/\s+/g, " ") : `--${name} needs a value behind it`);
     })
     .parseSync() as Record<string, unknown> & { _: (string | number)[] };
   const [command = "", ...operands] = parsed._.map((word) => restoreDash(String(word)));

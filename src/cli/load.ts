@@ -39,7 +39,7 @@ export function load(target: string, options: Options): Loaded {
 }
 
 function complete(file: YamlFile, preset: PartPreset, target: string, { set, printer }: Options): Loaded {
-  const parameters = withSettings(preset.parameters, set);
+  const parameters = withSettings(preset, set);
   const { value, complaints } = parseParameters(preset.family, parameters);
   const calibration = calibrationOf(preset, target, printer);
   const locate = (one: Diagnostic) =>
@@ -87,12 +87,20 @@ function shortest(path: string): string {
 }
 
 /** Lays `--set path=value` over the parameters; the path may go into a bought item: `bearing.width=6.98`. */
-function withSettings(parameters: Readonly<Record<string, unknown>>, set: readonly string[]): Record<string, unknown> {
+function withSettings({ parameters, family }: PartPreset, set: readonly string[]): Record<string, unknown> {
   const copy = structuredClone(parameters) as Record<string, unknown>;
+  const usual = set.length === 0 ? {} : family.schema.parse({});
   for (const setting of set) {
     const [path = "", ...rest] = setting.split("=");
     if (path === "" || rest.length === 0) throw trouble(`--set ${setting} lacks a value; write --set key=value`);
-    lay(copy, path.split("."), readValue(rest.join("=")));
+    const steps = path.split(".");
+    const [first = ""] = steps;
+    // A field of a bought item that the preset leaves at its default is laid over the default's row.
+    const item = usual[first];
+    if (steps.length > 1 && copy[first] === undefined && typeof item === "object" && item !== null && "key" in item) {
+      copy[first] = { row: item.key };
+    }
+    lay(copy, steps, readValue(rest.join("=")));
   }
   return copy;
 }

@@ -19,17 +19,27 @@ export interface Column {
   readonly right?: boolean;
 }
 
-/** Returns the lines of a table with aligned columns; the last column is never padded. */
+/** What fits on the screen. */
+const SCREEN = 98;
+
+/** Returns the lines of a table with aligned columns; the last column goes on below itself where it is too long. */
 export function columns(heads: readonly Column[], rows: readonly (readonly string[])[]): string[] {
   const width = heads.map(({ head }, index) => Math.max(head.length, ...rows.map((row) => (row[index] ?? "").length)));
-  const line = (cells: readonly string[]) =>
-    heads
-      .map(({ right }, index) =>
-        right ? (cells[index] ?? "").padStart(width[index] ?? 0) : (cells[index] ?? "").padEnd(width[index] ?? 0),
-      )
-      .join("  ")
-      .trimEnd();
-  return [line(heads.map(({ head }) => head)), line(width.map((size) => "-".repeat(size))), ...rows.map(line)];
+  const last = heads.length - 1;
+  const indent = width.slice(0, last).reduce((sum, size) => sum + size + 2, 0);
+  const room = Math.max(20, SCREEN - indent);
+  const line = (cells: readonly string[]): string[] => {
+    const tails =
+      heads[last]?.right === true ? [(cells[last] ?? "").padStart(width[last] ?? 0)] : wrap(cells[last] ?? "", room);
+    const start = heads.slice(0, last).map(({ right }, index) => {
+      const cell = cells[index] ?? "";
+      return right ? cell.padStart(width[index] ?? 0) : cell.padEnd(width[index] ?? 0);
+    });
+    const [first = "", ...rest] = tails;
+    return [[...start, first].join("  ").trimEnd(), ...rest.map((tail) => " ".repeat(indent) + tail)];
+  };
+  const rule = width.map((size, index) => "-".repeat(index === last ? Math.min(size, room) : size));
+  return [...line(heads.map(({ head }) => head)), rule.join("  "), ...rows.flatMap(line)];
 }
 
 /** Returns the words broken into lines of at most `width` letters. */

@@ -53,7 +53,7 @@ describe("exit codes and streams", () => {
     const { code, err } = run(["make", "bad.yaml", "good.yaml", "-o", "prints"], folder);
     expect(code).toBe(1);
     expect(readdirSync(join(folder, "prints")).sort()).toEqual(["bench.md", "bench.stl"]);
-    expect(err).toContain("bad.yaml:5:12: error: ");
+    expect(err).toContain("bad.yaml:4:1: error: ");
     expect(err).toContain("  defect  spacer-crushed-by-torque");
   });
 
@@ -154,7 +154,7 @@ describe("words", () => {
     expect(code).toBe(1);
     const data = JSON.parse(out) as { parts: { name: string }[]; messages: { name: string; line: number }[] };
     expect(data.parts.map(({ name }) => name)).toEqual(["bench", "bench"]);
-    expect(data.messages.find(({ name }) => name === "spacer-crushed-by-torque")?.line).toBe(5);
+    expect(data.messages.find(({ name }) => name === "spacer-crushed-by-torque")?.line).toBe(4);
   });
 
   test("a preset comes from standard input as well", () => {

@@ -58,7 +58,7 @@ function tell(family: AnyFamily, design: Design): string[] {
         unit,
         meaning,
       ]),
-    ).flatMap((line) => wrapTail(line)),
+    ),
     "",
     "Checks",
     ...family.checks.flatMap(({ name, why }) => [`  ${name}`, ...wrap(why, WIDTH - 6).map((line) => `      ${line}`)]),

@@ -115,7 +115,7 @@ export function sourceLines(key: SourceKey): string[] {
       .map(([dimension]) => `${name}.${dimension}`),
   );
   return [
-    `${key} (${kind}): ${title}`,
+    ...wrap(`${key} (${kind}): ${title}`, WIDTH),
     ...wrap(`cited by: ${[...cites, ...parts].join(", ") || "hardware tables only"}`, WIDTH),
   ];
 }

@@ -22,13 +22,13 @@ export function quantityLines(design: Design, quantity: Explained): string[] {
     `  ${" ".repeat(symbol.length)} = ${amount(value, unit)}`,
     "",
     ...columns(
-      [{ head: "  with" }, { head: "value", right: true }, { head: "unit" }, { head: "meaning" }, { head: "from" }],
+      [{ head: "  with" }, { head: "value", right: true }, { head: "unit" }, { head: "from" }, { head: "meaning" }],
       inputs.map((input) => [
         `  ${input.symbol}`,
         figure(input.value, input.unit),
         input.unit,
-        input.meaning,
         input.from,
+        input.meaning,
       ]),
     ),
     "",
@@ -48,7 +48,7 @@ interface Input {
 function inputsOf(design: Design, formula: string): Input[] {
   return symbolsOf(formula).flatMap((symbol) => {
     const derived = design.dimensions.find((dimension) => dimension.symbol === symbol);
-    if (derived !== undefined) return [{ ...derived, from: `explain ${design.family}.${derived.key}` }];
+    if (derived !== undefined) return [{ ...derived, from: derived.key }];
     const given = design.givens.find((one) => one.symbol === symbol);
     return given === undefined ? [] : [{ ...given, from: sourceWords(given.source) }];
   });

@@ -6,8 +6,18 @@ import { LARGE_WASHERS } from "../../catalogue/large-washers.ts";
 import { SHIM_RINGS } from "../../catalogue/shim-rings.ts";
 import { WASHERS } from "../../catalogue/washers.ts";
 import { WHEELS } from "../../catalogue/wheels.ts";
-import { angle, choice, flag, force, hardware, itemOf, label, length } from "../../core/parameter.ts";
-import { plainNumber, temperature } from "../../core/parameter.ts";
+import {
+  angle,
+  choice,
+  flag,
+  force,
+  hardware,
+  itemOf,
+  label,
+  length,
+  plainNumber,
+  temperature,
+} from "../../core/parameter.ts";
 import { row } from "../../core/table.ts";
 import { MATERIALS } from "../../printing/materials.ts";
 import { refineParameters } from "./refine.ts";
@@ -86,8 +96,12 @@ const use = {
   load: force({ symbol: "W", meaning: "weight on the carriage", min: 0, max: 500 }).default(30),
   overhang: mm("a_x", "load from the bar's middle, in the plate's plane", 0, 600).default(200),
   offset: mm("a_z", "load from the wheels' middle, along the axles", 0, 600).optional(),
-  preload: force({ symbol: "P", meaning: "preload of a wheel, when not the least one with a margin", min: 0, max: 200 })
-    .optional(),
+  preload: force({
+    symbol: "P",
+    meaning: "preload of a wheel, when not the least one with a margin",
+    min: 0,
+    max: 200,
+  }).optional(),
   travelUp: mm("y_u", "travel up from where the obstacles are measured", 0, 2000).default(0),
   travelDown: mm("y_d", "travel down from there", 0, 2000).default(0),
   obstacles: z
@@ -102,7 +116,9 @@ const use = {
     .max(20)
     .default([])
     .meta(several("boxes that other hardware on the bar takes up, from the middle of the plate's wheel side")),
-  placeTemperature: temperature({ symbol: "T", meaning: "temperature round the plate", min: -20, max: 150 }).default(30),
+  placeTemperature: temperature({ symbol: "T", meaning: "temperature round the plate", min: -20, max: 150 }).default(
+    30,
+  ),
 };
 
 export const schema = z

@@ -1,11 +1,12 @@
 import type { Mesh, Vec3 } from "../geometry/mesh.ts";
 import { cornerOf } from "./facets.ts";
+import { minus } from "./vector.ts";
 
 /** Steps of the two-dimensional sequence that fills a square evenly: 1/g and 1/g^2 with g^3 = g + 1. */
 const STEP_U = 0.7548776662466927;
 const STEP_V = 0.5698402909980532;
-/** Rows of the lattice over one facet, and how far it stays off the facet's edges, in rows. */
-const ROWS = 6;
+/** Most rows of the lattice over one facet, and how far it stays off the facet's edges, in rows. */
+const ROWS = 40;
 const INSET = 0.05;
 
 /**
@@ -24,12 +25,16 @@ export function facetSamples(mesh: Mesh, facet: number, area: number, density: n
   return points;
 }
 
-/** Returns a triangular lattice of 28 points over a facet that comes close to its edges and corners. */
+/** Returns a triangular lattice over a facet, about 1 mm wide, that comes close to its edges and corners. */
 export function facetLattice(mesh: Mesh, facet: number): Vec3[] {
+  const sides = [0, 1, 2].map((k) =>
+    Math.hypot(...minus(cornerOf(mesh, facet, k), cornerOf(mesh, facet, (k + 1) % 3))),
+  );
+  const rows = Math.min(ROWS, Math.max(2, Math.ceil(Math.max(...sides))));
+  const side = rows + 3 * INSET;
   const points: Vec3[] = [];
-  const side = ROWS + 3 * INSET;
-  for (let i = 0; i <= ROWS; i++) {
-    for (let j = 0; i + j <= ROWS; j++) points.push(pointOn(mesh, facet, (i + INSET) / side, (j + INSET) / side));
+  for (let i = 0; i <= rows; i++) {
+    for (let j = 0; i + j <= rows; j++) points.push(pointOn(mesh, facet, (i + INSET) / side, (j + INSET) / side));
   }
   return points;
 }

@@ -57,6 +57,13 @@ describe("a bridge", () => {
     );
   });
 
+  it("spans a window in a wall so thin that lines along the wall's depth need no hold", () => {
+    const found = over(block(20, 0.8, 10).subtract(block(1.1, 10, 6, [9, -5, -1])));
+    expect(found).toHaveLength(1);
+    expect(found[0]?.support).toBe("bridge");
+    expect(found[0]?.span).toBeCloseTo(1.1, 4);
+  });
+
   it("spans the shorter side of a pocket's roof, and the diameter of a round one", () => {
     expect(worst(block(40, 40, 20).subtract(block(25, 7, 10, [5, 5, -1])))).toMatchObject({ support: "bridge" });
     expect(worst(block(40, 40, 20).subtract(block(25, 7, 10, [5, 5, -1]))).span).toBeCloseTo(7, 4);

@@ -154,7 +154,7 @@ describe("the thinnest wall misses nothing that matters", () => {
     // Even when each facet is sampled once, in its middle.
     const [sparse] = thinnestWalls(meshOf(tapered), { sampleDensity: 0 });
     expect(sparse?.thickness).toBeGreaterThan(1.2);
-    expect(sparse?.thickness).toBeLessThan(1.35);
+    expect(sparse?.thickness).toBeLessThan(1.4);
   });
 
   it("in deep grooves that stand as close as letters", () => {

@@ -15,7 +15,7 @@ export interface Figures {
   readonly widestBridge: number;
 }
 
-/** Returns the figures of a piece. The mass is an estimate: solid walls and covers, the rest at the printer's infill. */
+/** Returns the figures of a piece. The mass is an estimate: a solid skin, the rest at the printer's infill. */
 export function figuresOf({ mesh, measures }: MadePiece, material: string, printer: Printer): Figures {
   const { soundness, walls = [], overhangs = [] } = measures;
   const box = soundness?.box;

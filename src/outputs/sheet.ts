@@ -27,7 +27,7 @@ const fixed = (value: number, digits: number) => value.toFixed(digits).replace(/
 const grams = (mass: number) => (mass < 10 ? mass.toFixed(1) : mass.toFixed(0));
 const short = (value: number) => fixed(value, Math.abs(value) >= 100 ? 1 : 3);
 
-/** Returns the sheet that lies beside the print: what it is, how to print, what to buy, what to measure, what to fear. */
+/** Returns the sheet that lies beside the print: what it is, how to print it, what to buy, measure and look out for. */
 export function sheet(of: Sheet): string {
   const { name, hash, design, purpose } = of;
   return `${[

@@ -71,7 +71,8 @@ function bedFaults({ box, facets }: Soundness, { bed }: Limits): Diagnostic[] {
   const size = [0, 1, 2].map((axis) => (box.max[axis as 0] as number) - (box.min[axis as 0] as number));
   const [x = 0, y = 0, z = 0] = size;
   const tall = z > bed.z;
-  const says = `the part takes ${size.map((side) => side.toFixed(1)).join(" x ")} mm of a bed of ${bed.x} x ${bed.y} x ${bed.z}`;
+  const taken = size.map((side) => side.toFixed(1)).join(" x ");
+  const says = `the part takes ${taken} mm of a bed of ${bed.x} x ${bed.y} x ${bed.z}`;
   faults.push({
     ...complaint("error", says, { value: tall ? z : Math.max(x, y), unit: "mm" }, "the printer cannot reach all of it"),
     limit: { value: tall ? bed.z : Math.max(bed.x, bed.y), unit: "mm" },

@@ -78,7 +78,7 @@ function isBetter(lines: BridgeLines, best: BridgeLines, tolerance: number): boo
   const [here, there] = [Math.max(lines.reach, tolerance), Math.max(best.reach, tolerance)];
   if (here !== there) return here < there;
   // A narrow strip is within the tolerance of its own sides: lines across it still beat lines along it.
-  return lines.span > 0 && (lines.span < best.span);
+  return lines.span > 0 && (best.span === 0 || lines.span < best.span);
 }
 
 function directionsFor(outline: readonly OutlineEdge[]): number[] {

@@ -15,12 +15,13 @@ export function wallTooThin(walls: readonly Wall[], limits: Limits): Diagnostic[
   const others = walls.filter((wall) => wall !== thinnest && wall.thickness < limit - CHORDS);
   const more = others.length === 0 ? "" : `, and at ${others.map(({ at }) => place(at)).join("; ")}`;
   const lines = (thinnest.thickness / limits.line).toFixed(1);
+  const thick = `${thinnest.thickness.toFixed(2)} mm thick, ${lines} printed lines`;
   return [
     {
       name: "wall-too-thin",
       level: isError ? "error" : "warning",
       path: [],
-      says: `a wall is ${thinnest.thickness.toFixed(2)} mm thick, ${lines} printed lines, at ${place(thinnest.at)}${more}`,
+      says: `a wall is ${thick}, at ${place(thinnest.at)}${more}`,
       found: { value: thinnest.thickness, unit: "mm" },
       limit: { value: limit, unit: "mm" },
       why: isError

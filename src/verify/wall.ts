@@ -36,8 +36,8 @@ const RELIEF = 0.5;
  *
  * From samples of the surface a ray goes straight into the material; where it leaves through a facet that is parallel
  * within 20 degrees, its length is the wall's thickness. Where the thinnest places taper, their facets are then sampled
- * closely up to their corners. Exact for parallel faces; blind to walls that taper by more than 20 degrees; what stands less than
- * 0.5 mm above its body (lettering) does not count. The mesh must be sound.
+ * closely up to their corners. Exact for parallel faces; blind to walls that taper by more than 20 degrees. What stands
+ * less than 0.5 mm above its body (lettering) does not count. The mesh must be sound.
  */
 export function thinnestWalls(mesh: Mesh, search: WallSearch): Wall[] {
   const { normals, areas } = facets(mesh);

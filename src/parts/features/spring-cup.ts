@@ -2,7 +2,7 @@ import { hullSolid, moved, prism, revolved, type Solid } from "../../geometry/so
 import { uprightHole } from "../../printing/compensation.ts";
 import type { Printer } from "../../printing/printer.ts";
 import type { Feature } from "../feature.ts";
-import { type Sweep, swept, sweepEnds, sweepRadius } from "./sweep.ts";
+import { type Sweep, sweepEnds, sweepRadius, swept } from "./sweep.ts";
 
 /** Lead-in at the rim, mm at 45 degrees. */
 const LEAD = 1;

@@ -1,11 +1,11 @@
-import { cylinder, moved, prism, type Solid, turned } from "../../geometry/solid.ts";
 import { rectangle } from "../../geometry/profile.ts";
+import { cylinder, moved, prism, type Solid, turned } from "../../geometry/solid.ts";
 import type { Feature } from "../feature.ts";
-import { beltWindow } from "../features/belt-window.ts";
 import { type BearingSeat, bearingSeat } from "../features/bearing-seat.ts";
+import { beltWindow } from "../features/belt-window.ts";
 import { setScrewPath } from "../features/set-screw-path.ts";
 import type { KeepOut } from "../piece.ts";
-import { hasWall, KEY_PATH, LONGEST_KEY, type Span, SPAN_LENGTH, spansOf } from "./derive/clearances.ts";
+import { hasWall, KEY_PATH, LONGEST_KEY, SPAN_LENGTH, type Span, spansOf } from "./derive/clearances.ts";
 import { PAD } from "./derive/stack.ts";
 import type { Foot } from "./modes/mounting.ts";
 
@@ -100,9 +100,7 @@ function pulleyBodies({ derived }: Foot): KeepOut[] {
   const split = hubPoints === "up" ? pulleyTop - hubLength : pulleyBottom + hubLength;
   const [low, high] = [pulleyBottom - AXIAL, pulleyTop + AXIAL];
   const hub = (off: number) =>
-    hubPoints === "up"
-      ? cylinder(hubDiameter / 2 + off, split, high)
-      : cylinder(hubDiameter / 2 + off, low, split);
+    hubPoints === "up" ? cylinder(hubDiameter / 2 + off, split, high) : cylinder(hubDiameter / 2 + off, low, split);
   const teeth = (off: number) =>
     hubPoints === "up"
       ? cylinder(pulleyRadius + off, low, split + AXIAL)

@@ -1,11 +1,11 @@
-import type { Box, Vec2 } from "../../geometry/mesh.ts";
-import { disc, hullOf, opening, polygon } from "../../geometry/profile.ts";
-import { carve, moved, prism, type Solid } from "../../geometry/solid.ts";
 import { CAP_SCREWS } from "../../catalogue/cap-screws.ts";
 import { NUTS } from "../../catalogue/nuts.ts";
 import { THREADS } from "../../catalogue/threads.ts";
 import { WASHERS } from "../../catalogue/washers.ts";
 import { row } from "../../core/table.ts";
+import type { Box, Vec2 } from "../../geometry/mesh.ts";
+import { disc, hullOf, opening, polygon } from "../../geometry/profile.ts";
+import { carve, moved, prism, type Solid } from "../../geometry/solid.ts";
 import { uprightHole } from "../../printing/compensation.ts";
 import { wanted } from "../../printing/fits.ts";
 import { type BearingSeat, bearingSeat, shoulderArea } from "../features/bearing-seat.ts";

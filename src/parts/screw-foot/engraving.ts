@@ -39,7 +39,11 @@ function lowestOf({ given, derived }: Foot): number {
 /** The side of the housing that looks away from the bar, and from the posts of a bridge and the cap's lobes. */
 function azimuthOf({ given, derived }: Foot): number {
   const away = given.mount === "in-corner" ? 45 : 90;
-  if (derived.posts.length === 2) return betweenPosts(derived.posts.map(({ azimuth }) => azimuth), away);
+  if (derived.posts.length === 2)
+    return betweenPosts(
+      derived.posts.map(({ azimuth }) => azimuth),
+      away,
+    );
   return given.cap ? 35 : away;
 }
 

@@ -1,7 +1,7 @@
 import { polygon } from "../../geometry/profile.ts";
 import { carve, cylinder, moved, prism, type Solid, unite } from "../../geometry/solid.ts";
-import { heatSetBore } from "../features/heat-set-bore.ts";
 import { shoulderArea } from "../features/bearing-seat.ts";
+import { heatSetBore } from "../features/heat-set-bore.ts";
 import type { Measure, Piece } from "../piece.ts";
 import { axisHardware, seatOf } from "./axis-hardware.ts";
 import { bridgePiece, postCuts, postNuts } from "./bridge.ts";
@@ -76,7 +76,11 @@ function measuresOf({ given, derived }: Foot): Measure[] {
   const across: Measure =
     given.mount === "on-top" || given.mount === "on-post"
       ? { what: "outside diameter of the housing", expected: 2 * derived.housing, tolerance: 0.3 }
-      : { what: "mating face to the far side of the housing", expected: derived.axis + derived.housing, tolerance: 0.3 };
+      : {
+          what: "mating face to the far side of the housing",
+          expected: derived.axis + derived.housing,
+          tolerance: 0.3,
+        };
   return [
     { what: "diameter of the bearing's pocket", expected: derived.pocket, tolerance: 0.1 },
     { what: "bed face to the bearing's seat", expected: derived.seat - derived.bed, tolerance: 0.15 },

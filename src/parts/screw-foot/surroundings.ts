@@ -52,9 +52,13 @@ export function barBoxes(given: Parameters, { bar }: Bought, { axis, axisB }: Fo
       return [{ ...level, outline: box(-FAR, middle - bar.width / 2, FAR, middle + bar.width / 2) }];
     }
     case "on-post":
-      return [{ name: "upright bar", top: 1e4, outline: box(-bar.width / 2, -axis - bar.height, bar.width / 2, -axis) }];
+      return [
+        { name: "upright bar", top: 1e4, outline: box(-bar.width / 2, -axis - bar.height, bar.width / 2, -axis) },
+      ];
     case "in-corner": {
-      const second = box(-FAR, -axisB - bar.width, FAR, -axisB).map(alongSecondBar(given.cornerAngle)).reverse();
+      const second = box(-FAR, -axisB - bar.width, FAR, -axisB)
+        .map(alongSecondBar(given.cornerAngle))
+        .reverse();
       return [
         { ...level, outline: box(-FAR, -axis - bar.width, FAR, -axis) },
         { ...level, name: "second bar", outline: second },

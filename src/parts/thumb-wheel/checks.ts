@@ -83,7 +83,12 @@ const dataDisagrees: WheelCheck = {
     const flats = derived.flats;
     const bolt = derived.bore;
     if (washerOf(given).outside < bolt || hole < bolt - 0.6) {
-      return { level: "error", says: `the washer does not go on the ${given.bolt} bolt`, set: "washer: as measured", path: ["washer"] };
+      return {
+        level: "error",
+        says: `the washer does not go on the ${given.bolt} bolt`,
+        set: "washer: as measured",
+        path: ["washer"],
+      };
     }
     return (
       below({

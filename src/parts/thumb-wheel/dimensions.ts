@@ -50,8 +50,7 @@ export function derive(given: Parameters, printer: Printer): Derived {
   const nut = nutOf(given);
   const { mediumHole, pitch } = row(THREADS, given.bolt).values;
   const radius = (given.diameter ?? usualDiameter(given.bolt)) / 2;
-  const height =
-    given.height === undefined ? usualHeight(nut.height, printer) : layerNearest(given.height, printer);
+  const height = given.height === undefined ? usualHeight(nut.height, printer) : layerNearest(given.height, printer);
   const flats = wanted(nut.acrossFlats, "hexGrip");
   const corner = flats / 2 / cosDeg(30);
   const inner = (SCALLOP.centre - SCALLOP.radius) * radius;
@@ -96,7 +95,13 @@ export const dimensions: Dimensions<Parameters, Derived> = {
         : `first + layer * max(0, ceil((${height} - first) / layer - 0.500001))`,
     source: "design-rule",
   },
-  pocketDepth: { symbol: "h_n", unit: "mm", meaning: "depth of the nut's pocket", formula: "m + 0.4", source: "design-rule" },
+  pocketDepth: {
+    symbol: "h_n",
+    unit: "mm",
+    meaning: "depth of the nut's pocket",
+    formula: "m + 0.4",
+    source: "design-rule",
+  },
   floor: {
     symbol: "f_w",
     unit: "mm",
@@ -104,7 +109,13 @@ export const dimensions: Dimensions<Parameters, Derived> = {
     formula: "h_k - h_n",
     source: "geometry",
   },
-  flats: { symbol: "s_p", unit: "mm", meaning: "pocket across flats, wanted", formula: "s + 0.05", source: "design-rule" },
+  flats: {
+    symbol: "s_p",
+    unit: "mm",
+    meaning: "pocket across flats, wanted",
+    formula: "s + 0.05",
+    source: "design-rule",
+  },
   flatsModelled: {
     symbol: "s_m",
     unit: "mm",
@@ -164,5 +175,11 @@ export const dimensions: Dimensions<Parameters, Derived> = {
     formula: "a - R_k - q",
     source: "geometry",
   },
-  perLobe: { symbol: "h_l", unit: "mm", meaning: "plate height that one lobe is worth", formula: "P / 10", source: "iso-261" },
+  perLobe: {
+    symbol: "h_l",
+    unit: "mm",
+    meaning: "plate height that one lobe is worth",
+    formula: "P / 10",
+    source: "iso-261",
+  },
 };

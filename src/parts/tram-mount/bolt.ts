@@ -98,9 +98,7 @@ export function boltNumbers(
   const tapped = given.joint === "tapped-plate";
   const { diameter } = parts.thread;
   const boltNeeded = neededLength(given, parts, stack + longest);
-  const boltLength = tapped
-    ? set.tappedBolt
-    : (given.boltLength ?? nextStock(stockOf(given, parts), boltNeeded) ?? 0);
+  const boltLength = tapped ? set.tappedBolt : (given.boltLength ?? nextStock(stockOf(given, parts), boltNeeded) ?? 0);
   const past = given.joint === "insert" ? parts.insert.length : parts.nut.height;
   const tailSet = tapped ? 0 : boltLength - stack - set.setLength - past;
   const tailLow = tapped ? 0 : boltLength - stack - shortest - past;

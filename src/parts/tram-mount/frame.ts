@@ -41,12 +41,7 @@ export interface FrameNumbers {
 }
 
 /** Returns the outline of the bracket and its mounting bolts. A mountLength of 0 means that no bolt will do. */
-export function frameNumbers(
-  given: Parameters,
-  parts: Fittings,
-  body: StackNumbers,
-  printer: Printer,
-): FrameNumbers {
+export function frameNumbers(given: Parameters, parts: Fittings, body: StackNumbers, printer: Printer): FrameNumbers {
   const { mount, halfTravel } = { mount: parts.mount, halfTravel: body.halfTravel };
   // Half of what the hole grows is added, so that the modelled wall of a coarse nozzle still holds four lines.
   const shrink = (printer.holeShrinkVertical * (1 - printer.materialShrink / 100)) / 2;

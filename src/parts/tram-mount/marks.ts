@@ -38,7 +38,9 @@ function label(subject: Subject): Solid[] {
   const edge = derived.halfWidth - 2;
   const cuts = blocked(subject).flat();
   const ends = [-edge, ...cuts.map((x) => Math.max(-edge, Math.min(edge, x))), edge];
-  const gaps = ends.flatMap((from, index): [number, number][] => (index % 2 === 0 ? [[from, ends[index + 1] ?? edge]] : []));
+  const gaps = ends.flatMap((from, index): [number, number][] =>
+    index % 2 === 0 ? [[from, ends[index + 1] ?? edge]] : [],
+  );
   const [from, to] = gaps.reduce((best, gap) => (gap[1] - gap[0] > best[1] - best[0] + 1e-9 ? gap : best), [0, 0]);
   const text = `${LETTERS[given.type]}${given.mountNumber}${mark}`;
   const room = [to - from, Math.min(TALLEST, derived.thickness - 1.6)] as const;

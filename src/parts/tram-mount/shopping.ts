@@ -15,7 +15,11 @@ export function hardware(each: Mount): HardwareLine[] {
     { item: tramBolt(subject), count, note: given.joint === "tapped-plate" ? "from below" : "head sunk in the plate" },
     { item: washer(heatWasher.outside, heatWasher.thickness), count, note: "between spring and plate, steel" },
     { item: `compression spring ${given.spring?.key ?? springName(subject)}`, count },
-    { item: washer(derived.springWasherOutside, derived.springWasherThickness), count, note: "under the spring, steel" },
+    {
+      item: washer(derived.springWasherOutside, derived.springWasherThickness),
+      count,
+      note: "under the spring, steel",
+    },
     ...below(subject).map((line) => ({ ...line, count })),
     { item: `${mount.bolt} x ${derived.mountLength} cap screw`, count: 2 * count, note: `to the ${given.bar.key} bar` },
     { item: `${mount.bolt} washer ${mount.washer.outside} x ${mount.washer.thickness}`, count: 2 * count },
@@ -84,8 +88,7 @@ export function limits(each: Mount): string[] {
   const { longest, shortest, setLength, forceSet, forceLong, forceShort } = derived;
   const at = (length: number, force: number) => `${length.toFixed(1)} mm: ${force.toFixed(0)} N`;
   const from = given.joint === "thumb-wheel" || given.joint === "tapped-plate" ? "below" : "above";
-  const barTop =
-    given.mount === "on-top" ? -derived.thickness : derived.rowHeight + given.bar.values.module / 2;
+  const barTop = given.mount === "on-top" ? -derived.thickness : derived.rowHeight + given.bar.values.module / 2;
   const over = derived.plateHeight - derived.range - Math.max(barTop, backHeight(subject));
   return [
     `${parts.mount.bolt} on plastic: at most ${derived.torqueAllowed.toFixed(2)} N·m; retighten after a day`,

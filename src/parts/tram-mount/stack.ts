@@ -52,7 +52,8 @@ export function stackNumbers(given: Parameters, parts: Fittings, printer: Printe
     floorLeft: floorLeft(given, parts, thickness, roof),
     wheelHeight,
     wheelFloor: floorUnder(wheelHeight, parts.nut.height),
-    headSunk: given.joint === "tapped-plate" ? given.headBelow : Math.min(given.headBelow, given.plate - parts.head.headHeight),
+    headSunk:
+      given.joint === "tapped-plate" ? given.headBelow : Math.min(given.headBelow, given.plate - parts.head.headHeight),
   };
   return { ...body, stack: gripWithoutSpring(given, parts, body) };
 }

@@ -1,5 +1,5 @@
-import type { Sweep } from "../features/sweep.ts";
 import type { Case } from "../family.ts";
+import type { Sweep } from "../features/sweep.ts";
 import type { Derived } from "./derive.ts";
 import { type Fittings, fittings } from "./fittings.ts";
 import type { Parameters } from "./parameters.ts";

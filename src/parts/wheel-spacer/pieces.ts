@@ -43,7 +43,7 @@ export function pieces(spacer: Spacer): Piece[] {
   ];
 }
 
-function ringSolid({ given, derived, printer }: Spacer): Solid {
+function ringSolid({ given, derived }: Spacer): Solid {
   const { outside, length, boreModelled } = derived;
   const tube = prism(disc(outside / 2), 0, length);
   const body =

@@ -87,7 +87,14 @@ const sensible = fc.record({
 function request(asked: object, printer: object): Request {
   const filled = Object.fromEntries(Object.entries(asked).filter(([, value]) => value !== undefined));
   const parameters = tramMount.schema.parse(filled) as Request["parameters"];
-  return { name: "random", family: tramMount, parameters, printer: printerWith(printer as never), calibrated: true, accept: [] };
+  return {
+    name: "random",
+    family: tramMount,
+    parameters,
+    printer: printerWith(printer as never),
+    calibrated: true,
+    accept: [],
+  };
 }
 
 describe("a tram mount of any parameters", () => {
@@ -97,7 +104,11 @@ describe("a tram mount of any parameters", () => {
         const { parameters, printer: set } = request(asked, printer);
         const { dimensions, limits, hardware, diagnostics } = tramMount.design(parameters, set);
         for (const { key: name, value } of dimensions) expect(Number.isFinite(value), name).toBe(true);
-        const words = [...limits, ...hardware.map(({ item }) => item), ...diagnostics.map(({ says, set }) => says + set)];
+        const words = [
+          ...limits,
+          ...hardware.map(({ item }) => item),
+          ...diagnostics.map(({ says, set }) => says + set),
+        ];
         for (const line of words) expect(line).not.toMatch(/NaN|Infinity|undefined/);
       }),
       { numRuns: 400, seed: 20 },
@@ -117,7 +128,9 @@ describe("a tram mount of any parameters", () => {
         const sound = piece?.measures.soundness;
         const value = (key: string) => made.design.dimensions.find((one) => one.key === key)?.value ?? Number.NaN;
         const plate = 2 * value("halfWidth") * (value("halfFront") + value("reach")) * value("thickness");
-        const [dx = 0, dy = 0, dz = 0] = [0, 1, 2].map((axis) => (sound?.box.max[axis] ?? 0) - (sound?.box.min[axis] ?? 0));
+        const [dx = 0, dy = 0, dz = 0] = [0, 1, 2].map(
+          (axis) => (sound?.box.max[axis] ?? 0) - (sound?.box.min[axis] ?? 0),
+        );
         expect(sound?.closed).toBe(true);
         expect(sound?.pieces).toBe(1);
         expect(sound?.volume).toBeGreaterThan(0.7 * plate);

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
-import { tramMount } from "../../../src/parts/tram-mount/index.ts";
 import { thumbWheel } from "../../../src/parts/thumb-wheel/index.ts";
+import { tramMount } from "../../../src/parts/tram-mount/index.ts";
 import { printerWith } from "../../support/printer.ts";
 
 /** All figures of this file were worked by hand for this project. */
@@ -189,16 +189,17 @@ describe("the mounting bolts", () => {
 
 describe("what a builder is told", () => {
   test("four round holes under a hot plate are an error, and three points of one kind each are not", () => {
-    const named = (parameters: object) => designWith(parameters).diagnostics.map(({ name, level }) => `${level} ${name}`);
+    const named = (parameters: object) =>
+      designWith(parameters).diagnostics.map(({ name, level }) => `${level} ${name}`);
     const round = ["free", "free", "free", "free"];
     expect(named({ type: "free", allTypes: round })).toContain("error growth-types-not-one-each");
     expect(named({ type: "fixed", allTypes: ["fixed", "fixed", "fixed", "fixed"] })).toContain(
       "error growth-types-not-one-each",
     );
     expect(named({ allTypes: ["fixed", "slot", "slot", "free"] })).toContain("warning growth-types-not-one-each");
-    expect(named({ allTypes: ["fixed", "slot", "slot", "free"], plate: 4, bolt: "M3", joint: "tapped-plate", range: 0.3 })).not.toContain(
-      "warning growth-types-not-one-each",
-    );
+    expect(
+      named({ allTypes: ["fixed", "slot", "slot", "free"], plate: 4, bolt: "M3", joint: "tapped-plate", range: 0.3 }),
+    ).not.toContain("warning growth-types-not-one-each");
     expect(named({ allTypes: ["free", "slot", "fixed"] }).join()).not.toContain("growth-types");
   });
 

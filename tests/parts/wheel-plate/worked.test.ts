@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
-import { derive } from "../../../src/parts/wheel-plate/derive.ts";
 import { armsAt } from "../../../src/parts/wheel-plate/derive/arms.ts";
+import { derive } from "../../../src/parts/wheel-plate/derive.ts";
 import { sidesOf } from "../../../src/parts/wheel-plate/layout.ts";
 import { schema } from "../../../src/parts/wheel-plate/parameters.ts";
 import { printerWith } from "../../support/printer.ts";

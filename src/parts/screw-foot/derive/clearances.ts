@@ -5,8 +5,8 @@ import type { Parameters } from "../parameters.ts";
 import { stretchToOutline } from "../plan.ts";
 import { barBoxes, hasBackPlate, plateBoxes, type Tower } from "../surroundings.ts";
 import type { Bridge, Posts } from "./bridge.ts";
-import { type Extents, extentsOf } from "./extents.ts";
 import type { Corner } from "./corner.ts";
+import { type Extents, extentsOf } from "./extents.ts";
 import type { Fixing } from "./fixing.ts";
 import type { Housing } from "./housing.ts";
 import type { Service } from "./service.ts";
@@ -106,7 +106,10 @@ function turning(given: Parameters, { pulley }: Bought, { axis, axisB, plate, be
 
 function postGaps(spans: readonly Span[], half: number, { posts, pulleyRadius }: Foot): Gap[] {
   return posts.flatMap(({ section, azimuth }) => [
-    { what: `pulley flange and the post at ${azimuth} deg`, gap: stretchToOutline([0, 0], [0, 0], section) - pulleyRadius },
+    {
+      what: `pulley flange and the post at ${azimuth} deg`,
+      gap: stretchToOutline([0, 0], [0, 0], section) - pulleyRadius,
+    },
     ...spans.map(({ name, from, to }) => ({
       what: `${name} and the post at ${azimuth} deg`,
       gap: stretchToOutline(from, to, section) - half,
@@ -152,15 +155,13 @@ function keyLengthOf(given: Parameters, bought: Bought, foot: Foot): number {
 function wallDistances(given: Parameters, { axis, axisB, besides }: Foot, [c, s]: Vec2): number[] {
   const normals: readonly (readonly [number, Vec2])[] = [
     [axis, [0, -1]],
-    ...(given.mount === "in-corner"
-      ? [[axisB, [-sinDeg(given.cornerAngle), cosDeg(given.cornerAngle)]] as const]
-      : []),
+    ...(given.mount === "in-corner" ? [[axisB, [-sinDeg(given.cornerAngle), cosDeg(given.cornerAngle)]] as const] : []),
   ];
   return normals.flatMap(([offset, [nx, ny]]) => {
     const towards = c * nx + s * ny;
     if (towards <= 1e-6) return [];
     const distance = offset / towards;
-    const aside = Math.abs((c * distance) * ny - (s * distance) * nx);
+    const aside = Math.abs(c * distance * ny - s * distance * nx);
     return aside <= besides + KEY_PATH ? [distance] : [];
   });
 }

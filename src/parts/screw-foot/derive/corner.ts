@@ -24,7 +24,11 @@ const APART = 16;
  * Returns the corner of two bars and the bolts along each of them, measured from the corner. Both faces have their own
  * distance from the axis, so the two legs differ when those do. Other mounts get the same numbers for a right angle.
  */
-export function cornerOf(given: Parameters, { bolt }: Bought, { axis, axisB, besides, margin }: Housing & Fixing): Corner {
+export function cornerOf(
+  given: Parameters,
+  { bolt }: Bought,
+  { axis, axisB, besides, margin }: Housing & Fixing,
+): Corner {
   const [c, s] = [cosDeg(given.cornerAngle), sinDeg(given.cornerAngle)];
   const cornerToAxis = (axisB + axis * c) / s;
   const cornerToAxisB = (axis + axisB * c) / s;

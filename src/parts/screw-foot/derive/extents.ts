@@ -40,7 +40,11 @@ export function baseRadius({ housing, seat }: Housing & Stack): number {
 }
 
 /** Returns the centres of the two mount bolts of an upright mount. */
-export function uprightBolts({ mount, offset }: Parameters, { bar }: Bought, { boltX, axis }: Housing & Fixing): Vec2[] {
+export function uprightBolts(
+  { mount, offset }: Parameters,
+  { bar }: Bought,
+  { boltX, axis }: Housing & Fixing,
+): Vec2[] {
   const y = mount === "under" ? -axis - bar.width / 2 : -offset;
   return [
     [-boltX, y],

@@ -60,7 +60,12 @@ function alongBars({ mount, cornerAngle }: Parameters): Vec2[] {
     [1, 0],
     [-1, 0],
   ];
-  return mount === "in-corner" ? [[1, 0], [cosDeg(cornerAngle), sinDeg(cornerAngle)]] : straight;
+  return mount === "in-corner"
+    ? [
+        [1, 0],
+        [cosDeg(cornerAngle), sinDeg(cornerAngle)],
+      ]
+    : straight;
 }
 
 /** Slots lie half a module from each face and a module apart. */

@@ -12,17 +12,7 @@ import { type Service, serviceOf } from "./service.ts";
 import { type Stack, stackOf } from "./stack.ts";
 
 /** Everything that follows from the parameters of a foot; numbers are explained one by one in the dimensions. */
-export interface Derived
-  extends Posts,
-    Housing,
-    Fixing,
-    Stack,
-    Corner,
-    Bridge,
-    Cap,
-    Loads,
-    Service,
-    Clearances {
+export interface Derived extends Posts, Housing, Fixing, Stack, Corner, Bridge, Cap, Loads, Service, Clearances {
   readonly bought: Bought;
 }
 

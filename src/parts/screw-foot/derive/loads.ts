@@ -7,8 +7,8 @@ import type { Printer } from "../../../printing/printer.ts";
 import type { Bought } from "../bought.ts";
 import type { Parameters } from "../parameters.ts";
 import type { Fixing } from "./fixing.ts";
-import type { Housing } from "./housing.ts";
 import { type Grip, gripOf } from "./grip.ts";
+import type { Housing } from "./housing.ts";
 import { BEYOND, outcomeOf } from "./outcome.ts";
 import type { Stack } from "./stack.ts";
 

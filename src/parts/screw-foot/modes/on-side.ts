@@ -23,7 +23,10 @@ export function onSide(foot: Foot): Mounting {
   const keyed = given.locate === "key";
   const stretches = keyStretches(-derived.plateHalf, derived.plateHalf, [-boltX, boltX]);
   return {
-    adds: [...bodies(foot), ...(keyed ? rowHeights.flatMap((row) => slotKey(derived.bought.bar, -axis, row, stretches)) : [])],
+    adds: [
+      ...bodies(foot),
+      ...(keyed ? rowHeights.flatMap((row) => slotKey(derived.bought.bar, -axis, row, stretches)) : []),
+    ],
     cuts: [],
     bolts: together(...places.map((place) => levelBolt(bolt, place, -axis, plate, printer))),
     keepOuts: [...barBodies(foot), ...places.map((place) => nutBoss(place, -axis))],
@@ -39,7 +42,10 @@ function bodies(foot: Foot): Solid[] {
   const core = joined(hullOf(disc(housing), rectangle(-housing, -axis, housing, front)), ...beside(foot));
   const chamfers = flankChamfers(housing, front);
   const lower = Math.min(plateTop, rim);
-  const ears: Profile = joined(rectangle(-plateHalf, -axis, -besides, front), rectangle(besides, -axis, plateHalf, front));
+  const ears: Profile = joined(
+    rectangle(-plateHalf, -axis, -besides, front),
+    rectangle(besides, -axis, plateHalf, front),
+  );
   // The chamfer beside the housing ends where the plate, as it runs in, no longer carries it.
   const chamferTop = Math.min(rim, plateTop + Math.max(0, plateHalf - housing - 2));
   return [

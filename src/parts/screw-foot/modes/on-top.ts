@@ -22,7 +22,11 @@ export function onTop(foot: Foot): Mounting {
   const base = hullOf(disc(baseRadius(derived)), ...places.map((place) => disc(around, place)));
   const column = joined(disc(housing), ...beside(foot));
   return {
-    adds: [prism(joined(base, ...beside(foot)), 0, plate, FOOT), ...standing(column, plate, rim), ...stiffening(foot, base, places)],
+    adds: [
+      prism(joined(base, ...beside(foot)), 0, plate, FOOT),
+      ...standing(column, plate, rim),
+      ...stiffening(foot, base, places),
+    ],
     cuts: places.map((place) => bedHole(place, bolt.hole, 0, printer)),
     bolts: together(...places.map((place) => uprightBolt(bolt, place, 0, plate, printer))),
     keepOuts: [barBody(foot)],

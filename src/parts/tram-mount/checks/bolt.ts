@@ -22,7 +22,8 @@ export const headAbovePlate: MountCheck = {
           value: derived.headSunk,
           unit: "mm",
           error: SUNK,
-          says: (limit) => `the bolt head lies ${derived.headSunk.toFixed(2)} mm below the plate's top, under ${limit} mm`,
+          says: (limit) =>
+            `the bolt head lies ${derived.headSunk.toFixed(2)} mm below the plate's top, under ${limit} mm`,
           set:
             derived.headSunk < given.headBelow
               ? "a thicker plate, a thinner bolt, or joint: tapped-plate"
@@ -41,7 +42,8 @@ export const wheelOutOfReach: MountCheck = {
           value: derived.fingerRoom,
           unit: "mm",
           warning: FINGERS,
-          says: (limit) => `${derived.fingerRoom.toFixed(1)} mm are free beside and below the thumb wheel, under ${limit} mm`,
+          says: (limit) =>
+            `${derived.fingerRoom.toFixed(1)} mm are free beside and below the thumb wheel, under ${limit} mm`,
           set: `fingerRoom and roomBelow for ${FINGERS} mm, or joint: captive-nut, turned from above`,
         })
       : undefined,
@@ -143,7 +145,9 @@ function noTramBolt(given: Parameters, derived: Derived): Finding | undefined {
   return {
     level: "error",
     says: `no ${bolt} bolt in stock is at least ${boltNeeded.toFixed(2)} mm${most} long`,
-    set: tapped ? "a smaller range, or another setLength or thickness" : "stock: with a longer bolt, or a smaller range",
+    set: tapped
+      ? "a smaller range, or another setLength or thickness"
+      : "stock: with a longer bolt, or a smaller range",
   };
 }
 

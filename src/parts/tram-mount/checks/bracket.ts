@@ -64,7 +64,8 @@ function rimMeets({ rimGap, cupDepth }: Derived): Finding | undefined {
     value: rimGap,
     unit: "mm",
     error: RIM,
-    says: (limit) => `at the low end ${rimGap.toFixed(2)} mm lie between the cup's rim and the plate, under ${limit} mm`,
+    says: (limit) =>
+      `at the low end ${rimGap.toFixed(2)} mm lie between the cup's rim and the plate, under ${limit} mm`,
     set: `cupDepth: ${deepest.toFixed(1)} mm or less, or leave it out`,
   });
 }
@@ -92,7 +93,8 @@ export const wallTooThin: MountCheck = {
   },
   test: ({ given, derived, printer }) => {
     const { floorLeft, thickness } = derived;
-    const missing = (limit: number) => `thickness: ${(thickness + limit - floorLeft + 0.2).toFixed(1)} mm or leave it out`;
+    const missing = (limit: number) =>
+      `thickness: ${(thickness + limit - floorLeft + 0.2).toFixed(1)} mm or leave it out`;
     if (given.joint === "captive-nut") return underNut(floorLeft, printer.line, missing);
     if (given.joint !== "insert") return undefined;
     return below({

@@ -98,7 +98,8 @@ function wide(field: string, where: string, outside: number, need: number): Find
     value: outside,
     unit: "mm",
     error: need,
-    says: (limit) => `the washer ${where} is ${outside.toFixed(1)} mm wide, and the opening needs ${limit.toFixed(1)} mm`,
+    says: (limit) =>
+      `the washer ${where} is ${outside.toFixed(1)} mm wide, and the opening needs ${limit.toFixed(1)} mm`,
     set: `${field}: { row: M5, outside: ${(Math.ceil(need * 2) / 2).toFixed(1)} } or wider`,
   });
   return finding === undefined ? undefined : { ...finding, path: [field] };

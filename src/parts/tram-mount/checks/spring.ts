@@ -169,13 +169,23 @@ function otherLies(given: Parameters, { springWasherOutside }: Derived): Finding
   const small = [heatWasher, sliderWasher, ...(springWasher === undefined ? [] : [springWasher])].find(
     ({ hole, outside, thickness }) => hole < thread.diameter || outside <= hole || thickness > 5,
   );
-  if (small !== undefined) return wrong("sliderWasher", `a washer ${small.hole} x ${small.outside} does not go on ${bolt}`);
-  if (springWasherOutside > 60) return wrong("springWasher", `a washer ${springWasherOutside} mm wide is no washer of ${bolt}`);
+  if (small !== undefined)
+    return wrong("sliderWasher", `a washer ${small.hole} x ${small.outside} does not go on ${bolt}`);
+  if (springWasherOutside > 60)
+    return wrong("springWasher", `a washer ${springWasherOutside} mm wide is no washer of ${bolt}`);
   if (nut.acrossFlats < 1.3 * thread.diameter || nut.acrossFlats > 30 || nut.height < 0.3 * thread.diameter)
     return wrong("nut", `a nut of ${nut.acrossFlats} x ${nut.height} mm is no nut of ${bolt}`);
   if (insert.hole < thread.diameter || insert.hole > 20 || insert.length < 1 || insert.length > 30)
     return wrong("insert", `an insert of ${insert.hole} x ${insert.length} mm is none of ${bolt}`);
-  if (width < 10 || width > 200 || module < 10 || module > 200 || slotMouth > module || slotMouth < 3 || slotDepth > width)
+  if (
+    width < 10 ||
+    width > 200 ||
+    module < 10 ||
+    module > 200 ||
+    slotMouth > module ||
+    slotMouth < 3 ||
+    slotDepth > width
+  )
     return wrong("bar", `a bar ${width} mm wide with a slot ${slotMouth} mm wide cannot be`);
   return /^M[34568]$/.test(mountBolt) ? undefined : wrong("bar", `${mountBolt} is no mount bolt known here`);
 }

@@ -68,7 +68,8 @@ export const boltDimensions: Dimensions<Parameters, Bolt> = {
     symbol: "L_b",
     unit: "mm",
     meaning: "length of the tram bolt; 0 when none in stock will do",
-    formula: ({ boltLength }) => (boltLength === undefined ? '"the shortest in stock that is long enough"' : `${boltLength}`),
+    formula: ({ boltLength }) =>
+      boltLength === undefined ? '"the shortest in stock that is long enough"' : `${boltLength}`,
     source: "iso-888",
   },
   shank: {

@@ -10,7 +10,12 @@ const THICKNESS = {
   "captive-nut": "max(8, max(3, 0.6 * d) + m + 0.3 + max(2, 4 * line))",
   insert: "max(8, l_i + 3)",
 } as const;
-const FLOOR = { "thumb-wheel": "t", "tapped-plate": "t", "captive-nut": "t - h_r - m - 0.3", insert: "t - l_i" } as const;
+const FLOOR = {
+  "thumb-wheel": "t",
+  "tapped-plate": "t",
+  "captive-nut": "t - h_r - m - 0.3",
+  insert: "t - l_i",
+} as const;
 const ABOVE = "t_pl - s_e + t_hw + t_sw";
 const STACK = {
   "thumb-wheel": `${ABOVE} + t + t_so + f_w`,
@@ -24,7 +29,8 @@ export const stackDimensions: Dimensions<Parameters, StackNumbers> = {
     symbol: "q",
     unit: "mm",
     meaning: "slide of the bolt each way",
-    formula: ({ type, halfTravel }) => (type === "fixed" ? "0" : halfTravel === undefined ? "delta + 0.5" : `${halfTravel}`),
+    formula: ({ type, halfTravel }) =>
+      type === "fixed" ? "0" : halfTravel === undefined ? "delta + 0.5" : `${halfTravel}`,
     source: "common-practice",
   },
   openingWidth: {

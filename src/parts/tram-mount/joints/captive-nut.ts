@@ -2,8 +2,8 @@ import { cosDeg, sinDeg } from "../../../core/rounding.ts";
 import { placed, rectangle } from "../../../geometry/profile.ts";
 import { prism, type Solid } from "../../../geometry/solid.ts";
 import { membraneRoom, type NutPocket, nutPocket } from "../../features/nut-pocket.ts";
-import { type Subject, slotDirection } from "../subject.ts";
 import { CORNER } from "../mounts/mount.ts";
+import { type Subject, slotDirection } from "../subject.ts";
 import { firstLayerRelief, type Joint, openingProfile } from "./joint.ts";
 
 /** Returns the joint of a bolt into a nut that slides in the bracket; one layer closes the opening in its roof. */

@@ -1,7 +1,7 @@
+import type { Box } from "../../../geometry/mesh.ts";
 import { slotAlong } from "../../../geometry/profile.ts";
 import { prism, type Solid } from "../../../geometry/solid.ts";
 import { uprightHole } from "../../../printing/compensation.ts";
-import type { Box } from "../../../geometry/mesh.ts";
 import type { Contact, KeepOut } from "../../piece.ts";
 import { type Subject, slotDirection } from "../subject.ts";
 

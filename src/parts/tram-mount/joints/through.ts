@@ -32,11 +32,7 @@ function below(subject: Subject): KeepOut[] {
         }
       : {
           name: "head of the tram bolt",
-          body: prism(
-            swept(parts.hexHead.acrossFlats / Math.sqrt(3), sweep),
-            under - parts.hexHead.headHeight,
-            under,
-          ),
+          body: prism(swept(parts.hexHead.acrossFlats / Math.sqrt(3), sweep), under - parts.hexHead.headHeight, under),
         };
   return [washer, turner];
 }

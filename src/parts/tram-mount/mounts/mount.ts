@@ -1,5 +1,5 @@
 import type { Vec2 } from "../../../geometry/mesh.ts";
-import { polygon, type Profile } from "../../../geometry/profile.ts";
+import { type Profile, polygon } from "../../../geometry/profile.ts";
 import type { Solid } from "../../../geometry/solid.ts";
 import type { Feature } from "../../feature.ts";
 import type { MountBolt } from "../../features/mount-bolt.ts";

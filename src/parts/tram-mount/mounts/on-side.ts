@@ -18,9 +18,7 @@ export function onSide(subject: Subject): Mount {
   const top = backHeight(subject);
   const wing = boltX + edge;
   const upper = prism(rectangle(-wing, -reach, wing, backPlate - reach), 1 - thickness, top);
-  const bolts = [boltX, -boltX].map((x) =>
-    levelBolt(mountBolt(subject), [x, rowHeight], -reach, backPlate, printer),
-  );
+  const bolts = [boltX, -boltX].map((x) => levelBolt(mountBolt(subject), [x, rowHeight], -reach, backPlate, printer));
   return {
     body: [
       prism(outline(subject, wing), -thickness, Math.min(0, top), FOOT),

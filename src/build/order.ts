@@ -47,6 +47,8 @@ function companionRequest(request: Request, companion: Companion): Request {
     family,
     parameters: family.schema.parse(companion.parameters),
     accept: [],
+    // Said once, at the part that was asked for.
+    calibrated: true,
   };
 }
 

@@ -1,0 +1,26 @@
+// Renders the pictures of the README from the STL files that the demo wrote into out/.
+import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
+import { readStl } from "../tests/support/read-stl.ts";
+import { png } from "./render/png.ts";
+import { rasterise } from "./render/rasterise.ts";
+
+const PICTURES: readonly {
+  readonly part: string;
+  readonly picture: string;
+  readonly azimuth: number;
+  readonly elevation: number;
+}[] = [
+  { part: "glaze-dryer-slot", picture: "tram-mount", azimuth: 150, elevation: 30 },
+  { part: "glaze-dryer-slot-thumb-wheel", picture: "thumb-wheel", azimuth: 30, elevation: 40 },
+  { part: "feeder-bush", picture: "wheel-spacer", azimuth: 30, elevation: 30 },
+];
+
+mkdirSync("docs/pictures", { recursive: true });
+for (const { part, picture, azimuth, elevation } of PICTURES) {
+  const mesh = readStl(readFileSync(`out/${part}.stl`));
+  writeFileSync(
+    `docs/pictures/${picture}.png`,
+    png(rasterise(mesh, { azimuth, elevation }, { width: 640, height: 480 })),
+  );
+  console.log(`docs/pictures/${picture}.png from out/${part}.stl`);
+}

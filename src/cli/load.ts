@@ -22,7 +22,7 @@ interface Options {
   readonly printer: string | undefined;
 }
 
-/** Returns what a preset file or family name asks for. A missing file ends the program; a wrong one is complained of. */
+/** Returns what a preset file or family name asks for. A missing file ends the program; a wrong one is answered. */
 export function load(target: string, options: Options): Loaded {
   const family = FAMILIES.find(({ name }) => name === target);
   if (family !== undefined && !exists(target)) {

@@ -28,7 +28,7 @@ export const shaftPull = bounded({
     },
   ],
   limits: { tension: { from: 0 }, wrap: { from: 0, to: 360 } },
-  compute: ({ tension, wrap }) => ({ pull: Math.abs(2 * tension * Math.sin((wrap * Math.PI) / 360)) }),
+  compute: ({ tension, wrap }) => ({ pull: 2 * tension * Math.sin((wrap * Math.PI) / 360) }),
 });
 
 export interface SpanPull {

@@ -42,6 +42,18 @@ export const trapezoidalThread = bounded({
       within: 1e-9,
       source: "iso-2904: Tr12x3",
     },
+    {
+      given: { diameter: 28, pitch: 5, starts: 1 },
+      gives: { pitchDiameter: 25.5, root: 22.5 },
+      within: 1e-9,
+      source: "iso-2904: Tr28x5, from memory",
+    },
+    {
+      given: { diameter: 30, pitch: 6, starts: 2 },
+      gives: { pitchDiameter: 27, root: 23, lead: 12 },
+      within: 1e-9,
+      source: "iso-2904: Tr30x6, from memory",
+    },
   ],
   limits: { diameter: { above: 0 }, pitch: { from: 1.5, to: 12 }, starts: { from: 1, to: 16, whole: true } },
   compute: ({ diameter, pitch, starts }) => {

@@ -45,6 +45,14 @@ describe("a slide that tightens a belt", () => {
     expect(sensitivity).toBeCloseTo(2, 6);
   });
 
+  test("of two solutions it takes the one nearer to the middle of the slide", () => {
+    const pair = [node("a", 0, 0, 40), node("b", 300, 0, 40)];
+    const length = sound(m.beltLoop([node("a", 0, 0, 40), node("b", 300, 40, 40)])).length;
+    const across = { node: "b", direction: 90 };
+    expect(sound(m.slideForLength(pair, { ...across, from: -45, to: 60 }, length)).at).toBeCloseTo(40, 6);
+    expect(sound(m.slideForLength(pair, { ...across, from: -60, to: 45 }, length)).at).toBeCloseTo(-40, 6);
+  });
+
   test("refuses a slide across, a length out of reach, an unknown node, no room", () => {
     const pair = [node("a", 0, 0, 40), node("b", 300, 0, 40)];
     const across = m.slideForLength(pair, { node: "b", direction: 90, from: -8, to: 9 }, 680.01);
@@ -61,7 +69,7 @@ describe("stock loops", () => {
   const slide = { node: "b", direction: 0, from: -6, to: 6 };
 
   test("lists those in reach, nearest to the middle of the slide first, with teeth and reasons", () => {
-    const found = sound(m.stockLoops(nodes, slide, 2, [400, 672, 680, 683, 690, 700, 752]));
+    const found = sound(m.stockLoops(nodes, slide, 2, [752, 700, 690, 683, 680, 672, 400]));
     expect(found.map(({ length }) => length)).toEqual([680, 672, 690, 683, 700]);
     expect(found[1]?.teeth).toBe(336);
     expect(found.map(({ position }) => isRefusal(position))).toEqual([false, false, false, true, true]);

@@ -76,6 +76,9 @@ describe("lead screws", () => {
       "refused",
       expect.stringMatching(/^B lifts/),
     );
+    expect(m.screwsInStep([a, { ...a, name: "B", screwTeeth: 44 }])).toHaveProperty("refused");
+    expect(m.screwsInStep([a, { ...a, name: "B", lead: 8 * (1 + 1e-8) }])).toHaveProperty("refused");
+    expect(m.screwsInStep([a, { ...a, name: "B", lead: 8 * (1 + 1e-11) }])).toEqual({ lift: 4 });
     expect(m.screwsInStep([a, { ...a, name: "B", hand: "left" }])).toHaveProperty(
       "refused",
       expect.stringMatching(/hand/),

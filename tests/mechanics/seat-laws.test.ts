@@ -67,7 +67,7 @@ describe("seats", () => {
       hub: 7,
       collar: 0,
       bearing: 7,
-      stacks: [[1], [0.5, 0.5], [1, 1]],
+      stacks: [[0.5, 0.5], [1], [1, 1]],
       lowest: 4,
       highest: 60,
     };
@@ -112,6 +112,16 @@ describe("stock", () => {
     expect(m.longestStock([20, 10, 16], 16)).toBe(16);
     expect(m.longestStock([20, 10, 16], 15.9999999)).toBe(16);
     expect(m.longestStock([20, 10, 16], 9)).toBeUndefined();
+  });
+
+  test("a slot bolt keeps exactly 3 mm of plastic, and rounds a sideways counterbore to a tenth", () => {
+    const bar = { washer: 0.2, diameter: 5, threadStart: 0.5, slotDepth: 6.1 };
+    expect(m.slotBolt({ ...bar, plate: 7, stock: [8] })).toEqual({ length: 8, counterbore: 4, floor: 3 });
+    expect(m.slotBolt({ ...bar, washer: 1, plate: 8.04, stock: [12] })).toEqual({
+      length: 12,
+      counterbore: 1.8,
+      floor: 6.24,
+    });
   });
 
   test("a slot bolt always engages, never bottoms and leaves its floor", () => {

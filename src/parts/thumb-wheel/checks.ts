@@ -1,7 +1,9 @@
-import { above, below, type Check } from "../check.ts";
-import { type Derived, washerOf } from "./dimensions.ts";
+import { THREADS } from "../../catalogue/threads.ts";
+import { row } from "../../core/table.ts";
+import { below, type Check } from "../check.ts";
+import { type Derived, nutOf, washerOf } from "./dimensions.ts";
 import type { Parameters } from "./parameters.ts";
-import { LEAST_FLOOR, NUT_ROOM } from "./wheel-size.ts";
+import { LEAST_FLOOR } from "./wheel-size.ts";
 
 type WheelCheck = Check<Parameters, Derived>;
 
@@ -78,34 +80,17 @@ const dataDisagrees: WheelCheck = {
   path: ["nut"],
   why: "a nut or washer of impossible size gives a wheel that fits nothing",
   trips: { error: { nut: { row: "M5", acrossFlats: 5 } } },
-  test: ({ given, derived }) => {
-    const hole = washerOf(given).hole;
-    const flats = derived.flats;
-    const bolt = derived.bore;
-    if (washerOf(given).outside < bolt || hole < bolt - 0.6) {
-      return {
-        level: "error",
-        says: `the washer does not go on the ${given.bolt} bolt`,
-        set: "washer: as measured",
-        path: ["washer"],
-      };
+  test: ({ given }) => {
+    const { diameter } = row(THREADS, given.bolt).values;
+    const { acrossFlats, height } = nutOf(given);
+    const { hole, outside, thickness } = washerOf(given);
+    if (hole < diameter || outside <= hole || thickness <= 0) {
+      const says = `a washer ${hole} x ${outside} does not go on the ${given.bolt} bolt`;
+      return { level: "error", says, set: "washer: as measured", path: ["washer"] };
     }
-    return (
-      below({
-        value: flats,
-        unit: "mm",
-        error: bolt + 1,
-        says: () => `a nut of ${(flats - 0.05).toFixed(2)} mm across flats has no wall round an ${given.bolt} thread`,
-        set: "nut: as measured",
-      }) ??
-      above({
-        value: derived.pocketDepth,
-        unit: "mm",
-        error: 3 * bolt,
-        says: () => `a nut ${(derived.pocketDepth - NUT_ROOM).toFixed(1)} mm high is no nut of ${given.bolt}`,
-        set: "nut: as measured",
-      })
-    );
+    if (acrossFlats >= 1.3 * diameter && height >= 0.3 * diameter && height <= 2 * diameter) return undefined;
+    const says = `a nut of ${acrossFlats} mm across flats and ${height} mm is no nut of ${given.bolt}`;
+    return { level: "error", says, set: "nut: as measured" };
   },
 };
 

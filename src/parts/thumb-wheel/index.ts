@@ -1,4 +1,3 @@
-import { LARGE_WASHERS } from "../../catalogue/large-washers.ts";
 import { THREADS } from "../../catalogue/threads.ts";
 import { row } from "../../core/table.ts";
 import { fumes } from "../cautions.ts";
@@ -49,7 +48,7 @@ export const thumbWheel = defineFamily({
 function givens({ given, printer }: Case<Parameters, Derived>) {
   const thread = row(THREADS, given.bolt).values;
   const nut = nutOf(given);
-  const washer = given.washer?.values ?? row(LARGE_WASHERS, given.bolt).values;
+  const washer = washerOf(given);
   const nutSource = given.nut === undefined ? (given.lockNut ? "din-985" : "iso-4032") : "your preset";
   return [
     ...parameterGivens(schema, given),

@@ -1,8 +1,19 @@
 import { cosDeg, sinDeg } from "../../core/rounding.ts";
 import { lettering } from "../../geometry/lettering.ts";
-import { hexagon, joined, opening, type Profile, placed, polygon, rectangle } from "../../geometry/profile.ts";
+import {
+  disc,
+  hexagon,
+  joined,
+  opening,
+  type Profile,
+  placed,
+  polygon,
+  rectangle,
+  without,
+} from "../../geometry/profile.ts";
 import { carve, cylinder, prism, revolved, type Solid } from "../../geometry/solid.ts";
 import type { Case } from "../family.ts";
+import { bedOpening } from "../features/bed-opening.ts";
 import { ENGRAVING_DEPTH } from "../features/engraving.ts";
 import type { Contact, KeepOut, Piece } from "../piece.ts";
 import { type Derived, LOBES, nutOf, washerOf } from "./dimensions.ts";
@@ -15,10 +26,10 @@ const FOOT = 0.4;
 const STEP = 360 / LOBES;
 /** Marks on the lobes: width of a plain one and of the index, length, mm. */
 const MARK = { width: 0.5, index: 1.6, length: 4 };
-/** Letters between hub and scallops: their height, and the play they need, mm. */
-const LETTERS = { height: 3.5, play: 0.8 };
-/** The way down: the letters stand over the scallops, clockwise, and the arrow after them. */
-const WORD = "LOWER";
+/** Letters inside the scallops: what lettering calls their height, what they measure, and their play, mm. */
+const LETTERS = { height: 2.6, tall: 3.5, play: 0.4 };
+/** The way down: the letters stand inside the scallops, clockwise from this one, and the arrow after them. */
+const WORD = { letters: [..."LOW"], first: 3 };
 
 export function pieces(wheel: Wheel): Piece[] {
   const { given, derived } = wheel;
@@ -41,32 +52,36 @@ export function pieces(wheel: Wheel): Piece[] {
   ];
 }
 
-function body({ radius, height }: Derived): Solid {
+/** The outline is drawn flat, lobes and scallops at once. */
+function body({ radius, height, scallopRadius, scallopCentre }: Derived): Solid {
+  const scallops = Array.from({ length: LOBES }, (_, lobe) => {
+    const azimuth = STEP / 2 + STEP * lobe;
+    return opening(2 * scallopRadius, [scallopCentre * cosDeg(azimuth), scallopCentre * sinDeg(azimuth)]);
+  });
+  return prism(without(disc(radius), ...scallops), 0, height);
+}
+
+/** Takes the bed edge off the lobes at 45 degrees; the face between them stays whole. */
+function bedEdge({ radius }: Derived): Solid {
   return revolved(
     [
-      [0, 0],
-      [radius - FOOT, 0],
-      [radius, FOOT],
-      [radius, height],
-      [0, height],
+      [radius - FOOT - 1, -1],
+      [radius + 1, -1],
+      [radius + 1, FOOT + 1],
     ],
     "inside",
+    radius,
   );
 }
 
 function cuts({ derived, printer }: Wheel): Solid[] {
-  const { height, pocketDepth, flatsModelled, boreModelled, scallopRadius, scallopCentre } = derived;
-  const scallops = Array.from({ length: LOBES }, (_, lobe) => {
-    const azimuth = STEP / 2 + STEP * lobe;
-    const at = [scallopCentre * cosDeg(azimuth), scallopCentre * sinDeg(azimuth)] as const;
-    return prism(opening(2 * scallopRadius, at), -1, height + 1);
-  });
+  const { height, pocketDepth, flatsModelled, boreModelled } = derived;
   return [
-    ...scallops,
+    bedEdge(derived),
     prism(hexagon(flatsModelled), height - pocketDepth, height + 1),
     prism(opening(boreModelled), -1, height),
     // The first layer spreads into the bore; the washer lies on this face, so it has no chamfer.
-    prism(opening(boreModelled + 2 * printer.firstLayerSpread), -1, printer.firstLayer),
+    prism(opening(boreModelled + 2 * bedOpening(printer)), -1, printer.firstLayer),
   ];
 }
 
@@ -93,14 +108,16 @@ const index = (inner: number, radius: number) =>
 
 function wayDown({ corner, scallopCentre, scallopRadius }: Derived): Profile[] {
   const outer = scallopCentre - scallopRadius;
-  const middle = (corner + outer) / 2;
-  const arrow = placed(arrowHead(), [middle * cosDeg(-STEP / 2), middle * sinDeg(-STEP / 2)], -STEP / 2);
-  if (outer - corner < LETTERS.height + LETTERS.play) return [arrow];
-  const letters = [...WORD].flatMap((letter, place) => {
-    const azimuth = STEP / 2 + STEP * (WORD.length - 1 - place);
+  const room = outer - corner - LETTERS.tall - 2 * LETTERS.play;
+  const middle = room < 0 ? (corner + outer) / 2 : outer - LETTERS.play - LETTERS.tall / 2;
+  const azimuth = (place: number) => STEP / 2 + STEP * (WORD.first - place);
+  const inGap = (profile: Profile, place: number, turn: number) =>
+    placed(profile, [middle * cosDeg(azimuth(place)), middle * sinDeg(azimuth(place))], azimuth(place) + turn);
+  const arrow = inGap(arrowHead(), WORD.letters.length, 0);
+  if (room < 0) return [arrow];
+  const letters = WORD.letters.flatMap((letter, place) => {
     const profile = lettering(letter, LETTERS.height);
-    const at = [middle * cosDeg(azimuth), middle * sinDeg(azimuth)] as const;
-    return profile === undefined ? [] : [placed(profile, at, azimuth - 90)];
+    return profile === undefined ? [] : [inGap(profile, place, -90)];
   });
   return [...letters, arrow];
 }
@@ -126,7 +143,7 @@ function keepOuts(given: Parameters, { height, pocketDepth, bore }: Derived): Ke
 /** The washer bears on the ring between the widened first layer of the bore and its own rim. */
 function sliderFace({ given, derived, printer }: Wheel): Contact {
   const outer = derived.face / 2;
-  const bore = derived.boreModelled / 2 + printer.firstLayerSpread;
+  const bore = derived.boreModelled / 2 + bedOpening(printer);
   const reach = Math.min(outer / Math.SQRT2, washerOf(given).outside / 2);
   return {
     name: "slider face",

@@ -26,7 +26,7 @@ export function derive(given: Parameters, printer: Printer): Derived {
   const corner = { ...stack, ...cornerOf(given, bought, stack) };
   const bridge = { ...corner, ...bridgeOf(bought, corner, printer) };
   const cap = { ...bridge, ...capOf(given, bought, bridge) };
-  const loads = { ...cap, ...loadsOf(given, bought, cap, printer) };
+  const loads = { ...cap, ...loadsOf(given, bought, cap) };
   const service = { ...loads, ...serviceOf(given, bought, loads) };
   return { ...service, ...clearancesOf(given, bought, service), bought };
 }

@@ -3,7 +3,6 @@ import { bracketSink } from "../../../mechanics/bracket-sink.ts";
 import { hollowColumnStress } from "../../../mechanics/hollow-column-stress.ts";
 import { rootMoment } from "../../../mechanics/root-moment.ts";
 import { seatPressure } from "../../../mechanics/seat-pressure.ts";
-import type { Printer } from "../../../printing/printer.ts";
 import type { Bought } from "../bought.ts";
 import type { Parameters } from "../parameters.ts";
 import type { Fixing } from "./fixing.ts";
@@ -28,12 +27,7 @@ export interface Loads extends Grip {
 }
 
 /** Returns what thrust and belt pull do to the plastic and to the mount bolts: N, N mm, MPa, mm. */
-export function loadsOf(
-  parameters: Parameters,
-  bought: Bought,
-  foot: Housing & Fixing & Stack,
-  printer: Printer,
-): Loads {
+export function loadsOf(parameters: Parameters, bought: Bought, foot: Housing & Fixing & Stack): Loads {
   const thrust = parameters.thrust === "hung" ? 0 : parameters.axialLoad;
   const root = rootOf(parameters, bought, foot);
   const pull = parameters.beltPull;

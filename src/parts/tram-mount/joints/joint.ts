@@ -2,6 +2,7 @@ import type { Box } from "../../../geometry/mesh.ts";
 import { slotAlong } from "../../../geometry/profile.ts";
 import { prism, type Solid } from "../../../geometry/solid.ts";
 import { uprightHole } from "../../../printing/compensation.ts";
+import { bedOpening } from "../../features/bed-opening.ts";
 import type { Contact, KeepOut } from "../../piece.ts";
 import { type Subject, slotDirection } from "../subject.ts";
 
@@ -24,12 +25,12 @@ export function openingProfile({ given, derived, printer }: Subject, more = 0) {
 export function firstLayerRelief(subject: Subject): Solid {
   const { derived, printer } = subject;
   const bed = -derived.thickness;
-  return prism(openingProfile(subject, printer.firstLayerSpread), bed - 1, bed + printer.firstLayer);
+  return prism(openingProfile(subject, bedOpening(printer)), bed - 1, bed + printer.firstLayer);
 }
 
 /** Returns the area of the opening on the bed face, first-layer relief included. mm2. */
 export function openingArea({ derived, printer }: Subject): number {
-  const more = 2 * printer.firstLayerSpread;
+  const more = 2 * bedOpening(printer);
   const width = uprightHole(derived.openingWidth, printer) + more;
   const length = uprightHole(derived.openingLength, printer) + more;
   return (Math.PI / 4) * width ** 2 + width * (length - width);

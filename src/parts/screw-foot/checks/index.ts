@@ -1,0 +1,5 @@
+import { loadChecks } from "./load.ts";
+import { type FootCheck, seatChecks } from "./seat.ts";
+import { serviceChecks } from "./service.ts";
+
+export const checks: readonly FootCheck[] = [...seatChecks, ...serviceChecks, ...loadChecks];

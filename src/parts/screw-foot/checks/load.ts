@@ -1,0 +1,156 @@
+import { above, below } from "../../check.ts";
+import type { FootCheck } from "./seat.ts";
+
+const f = (value: number, digits = 1) => value.toFixed(digits);
+
+const creeps: FootCheck = {
+  name: "bracket-creeps-under-load",
+  path: ["axialLoad"],
+  why: "plastic that is stressed beyond its sustained limit goes on bending for years",
+  trips: {
+    error: { mount: "under", axialLoad: 300, thrust: "collar", material: "PETG", plate: 6 },
+    warning: { mount: "under", axialLoad: 120, thrust: "collar", plate: 10 },
+  },
+  test: ({ given, derived: { stressUse } }) =>
+    above({
+      value: stressUse,
+      unit: "",
+      error: 1,
+      warning: 0.7,
+      says: (limit) => `the stress is ${f(stressUse, 2)} of what ${given.material.key} bears for years, over ${limit}`,
+      set: "a thicker plate, a smaller axisOffset, or a stronger material",
+    }),
+};
+
+const sinks: FootCheck = {
+  name: "feet-sink-unequally",
+  path: ["lightestLoad"],
+  why: "feet that sink by different amounts tilt the stage",
+  trips: {
+    error: { mount: "under", axialLoad: 300, thrust: "collar", plate: 6 },
+    warning: { mount: "under", axialLoad: 150, thrust: "collar", plate: 8 },
+  },
+  test: ({ derived: { sinkDifference } }) =>
+    above({
+      value: sinkDifference,
+      unit: "mm",
+      error: 0.15,
+      warning: 0.05,
+      says: (limit) => `this foot sinks ${f(sinkDifference, 3)} mm more than the least loaded one, over ${limit} mm`,
+      set: "a thicker plate, a smaller axisOffset, or loads that are more even",
+    }),
+};
+
+const lifts: FootCheck = {
+  name: "foot-lifts-off-bar",
+  path: ["beltPull"],
+  why: "the bolts' clamp is used up, and the foot works loose",
+  trips: { error: { axialLoad: 300, thrust: "collar", beltPull: 600 }, warning: { thrust: "collar", beltPull: 250 } },
+  test: ({ derived: { gripUse } }) =>
+    above({
+      value: gripUse,
+      unit: "",
+      error: 1,
+      warning: 0.7,
+      says: (limit) => `the load uses ${f(gripUse, 2)} of the bolts' clamp, over ${limit}`,
+      set: "a smaller belt pull, a bar with two rows of slots, or larger bolts",
+    }),
+};
+
+const noBolt: FootCheck = {
+  name: "no-stock-bolt-length",
+  path: ["plate"],
+  why: "a bolt that bottoms in the slot leaves the foot loose, a short one strips",
+  trips: { error: { boltLengths: [50] } },
+  test: ({ given, derived: { boltLength, bought } }) =>
+    boltLength > 0
+      ? undefined
+      : {
+          level: "error",
+          says: `no ${bought.bolt.thread} bolt you can get fits a ${f(given.plate ?? 6)} mm plate on ${given.bar.key}`,
+          set: "plate: 6 mm (8 mm on 30 series), or more boltLengths",
+        },
+};
+
+const crushes: FootCheck = {
+  name: "torque-crushes-plastic",
+  path: ["material"],
+  why: "plastic flows away from under the washer, and the bolt comes loose",
+  trips: { error: { printer: { torqueM5: 0.9 } }, warning: { printer: { torqueM5: 0.65 } } },
+  test: ({ derived: { torque, torqueAllowed, bought } }) =>
+    above({
+      value: torque,
+      unit: "N·m",
+      error: torqueAllowed,
+      warning: 0.95 * torqueAllowed,
+      says: () =>
+        `${f(torque, 2)} N·m on an ${bought.bolt.thread} washer; the plastic bears ${f(torqueAllowed, 2)} N·m`,
+      set: `a torque of ${f(0.95 * torqueAllowed, 2)} N·m`,
+    }),
+};
+
+const tooHot: FootCheck = {
+  name: "material-too-hot-in-place",
+  path: ["placeTemperature"],
+  why: "near its softening point the foot creeps away from under the screw",
+  trips: { error: { placeTemperature: 60 }, warning: { placeTemperature: 40 } },
+  test: ({ given, derived: { bought } }) =>
+    below({
+      value: bought.material.serviceLimit,
+      unit: "°C",
+      error: given.placeTemperature,
+      warning: given.placeTemperature + 15,
+      says: (limit) =>
+        `${given.material.key} is good to ${f(bought.material.serviceLimit, 0)} °C; the place wants ${f(limit, 0)} °C`,
+      set: "material: ASA, PC or PA-CF",
+    }),
+};
+
+const tooLarge: FootCheck = {
+  name: "foot-larger-than-bed",
+  path: ["mount"],
+  why: "the part does not fit on the printer",
+  trips: { error: { printer: { bedX: 60, bedY: 60 } } },
+  test: ({ derived: { sizeX, sizeY, sizeZ }, printer: { bedX, bedY, bedZ } }) => {
+    const [small, large] = [Math.min(sizeX, sizeY), Math.max(sizeX, sizeY)];
+    if (small <= Math.min(bedX, bedY) && large <= Math.max(bedX, bedY) && sizeZ <= bedZ) return undefined;
+    return {
+      level: "error",
+      says: `the foot takes ${f(sizeX)} x ${f(sizeY)} x ${f(sizeZ)} mm, the bed ${f(bedX)} x ${f(bedY)} x ${f(bedZ)} mm`,
+      set: "a larger printer, or style: open",
+    };
+  },
+};
+
+const disagrees: FootCheck = {
+  name: "hardware-data-disagrees",
+  path: ["pulley"],
+  why: "sizes that contradict each other are a slip of measuring, and the seat follows them",
+  trips: { error: { pulley: { row: "40 teeth 2 mm", height: 17 } } },
+  test: ({ given, derived: { bought, pitchRadius } }) => {
+    const { height, hubLength, flangeThickness, toothWidth, flangeDiameter } = bought.pulley;
+    const sum = hubLength + 2 * flangeThickness + toothWidth;
+    const set = "measure the pulley again";
+    if (Math.abs(height - sum) > 0.3) {
+      return {
+        level: "error",
+        says: `the pulley is ${f(height)} mm high, its parts add up to ${f(sum)} mm`,
+        set,
+        found: height,
+        limit: sum,
+        unit: "mm",
+      };
+    }
+    if (toothWidth <= given.beltWidth)
+      return {
+        level: "error",
+        says: `a ${f(given.beltWidth)} mm belt does not run between flanges ${f(toothWidth)} mm apart`,
+        set,
+      };
+    if (flangeDiameter <= 2 * pitchRadius)
+      return { level: "error", says: `the flange of ${f(flangeDiameter)} mm is narrower than the pitch diameter`, set };
+    return undefined;
+  },
+};
+
+export const loadChecks: readonly FootCheck[] = [creeps, sinks, lifts, noBolt, crushes, tooHot, tooLarge, disagrees];

@@ -9,7 +9,7 @@ const creeps: FootCheck = {
   why: "plastic that is stressed beyond its sustained limit goes on bending for years",
   trips: {
     error: { mount: "under", axialLoad: 300, thrust: "collar", material: "PETG", plate: 6 },
-    warning: { mount: "under", axialLoad: 120, thrust: "collar", plate: 10 },
+    warning: { mount: "under", axialLoad: 150, thrust: "collar" },
   },
   test: ({ given, derived: { stressUse } }) =>
     above({
@@ -27,8 +27,8 @@ const sinks: FootCheck = {
   path: ["lightestLoad"],
   why: "feet that sink by different amounts tilt the stage",
   trips: {
-    error: { mount: "under", axialLoad: 300, thrust: "collar", plate: 6 },
-    warning: { mount: "under", axialLoad: 150, thrust: "collar", plate: 8 },
+    error: { mount: "under", axialLoad: 200, thrust: "collar" },
+    warning: { mount: "under", axialLoad: 100, thrust: "collar" },
   },
   test: ({ derived: { sinkDifference } }) =>
     above({

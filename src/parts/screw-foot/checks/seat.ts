@@ -7,11 +7,14 @@ export type FootCheck = Check<Parameters, Derived>;
 
 const f = (value: number, digits = 1) => value.toFixed(digits);
 
+/** A wide nozzle whose layers no shim makes up for. */
+const COARSE = { nozzle: 1.2, line: 1.3, layer: 0.9, firstLayer: 0.9 };
+
 const seatTooLow: FootCheck = {
   name: "seat-below-lowest-floor",
   path: ["beltPlane"],
   why: "the floor under the bearing would be too thin, or the screw's tip would meet the bar",
-  trips: { error: { beltPlane: 6 }, warning: { beltPlane: 7 } },
+  trips: { error: { beltPlane: -1 }, warning: { beltPlane: 0 } },
   test: ({ derived: { seat, lowestSeat } }) =>
     below({
       value: seat,
@@ -153,7 +156,10 @@ const planeOff: FootCheck = {
   name: "belt-plane-off-after-shims",
   path: ["beltPlane"],
   why: "the belt climbs to a flange and wears its edge",
-  trips: { warning: { mount: "on-top", beltPlane: 23.85, printer: { layer: 0.3 } } },
+  trips: {
+    error: { mount: "on-top", beltWidth: 6.8, printer: COARSE },
+    warning: { mount: "on-top", printer: COARSE },
+  },
   test: ({ given, derived: { residual, bought } }) =>
     above({
       value: Math.abs(residual),

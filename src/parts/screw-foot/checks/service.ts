@@ -58,7 +58,7 @@ const onSetScrews: FootCheck = {
   name: "thrust-hangs-on-set-screws",
   path: ["thrust"],
   why: "set screws on thread crests creep; when they slip the stage drops",
-  trips: { error: { axialLoad: 340, bearing: "6000" }, warning: { axialLoad: 200 }, note: {} },
+  trips: { error: { axialLoad: 360, bearing: "6000" }, warning: { axialLoad: 200 }, note: {} },
   test: ({ given, derived: { holdFactor, crashFactor, hold, thrust } }) => {
     if (given.thrust !== "pulley") return undefined;
     const set = "thrust: collar, or file flats for the set screws";

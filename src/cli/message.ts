@@ -25,13 +25,15 @@ export function inOrder(messages: readonly Located[]): Located[] {
 export function messageLines({ file, place, diagnostic }: Located, paint: Paint): string[] {
   const { level, name, says, why, set } = diagnostic;
   const where = place === undefined ? file : `${file}:${place.line}:${place.column}`;
-  const rows: [string, string][] = [["defect", name], ...numbers(diagnostic), ["why", why], ["set", set]];
+  // A note asks for nothing: it is told in short.
+  const full: [string, string][] = [["defect", name], ...numbers(diagnostic), ["why", why], ["set", set]];
+  const rows = level === "note" ? full.slice(0, 1) : full;
   const detail = rows.flatMap(([head, words]) =>
     (head === "found" ? [words] : wrap(harmless(words), WIDTH - 10)).map(
       (line, index) => `  ${paint("faint", (index === 0 ? head : "").padEnd(8))}${line}`,
     ),
   );
-  const excerpt = place === undefined ? [] : marked(place.text, place.column, place.width);
+  const excerpt = place === undefined || level === "note" ? [] : marked(place.text, place.column, place.width);
   return [`${where}: ${paint(INK[level], `${level}:`)} ${paint("bold", harmless(says))}`, ...excerpt, ...detail];
 }
 

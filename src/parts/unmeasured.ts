@@ -1,23 +1,30 @@
 import type { Diagnostic } from "../core/diagnostic.ts";
 import type { Item } from "../core/parameter.ts";
 
-/** Returns one note per bought item whose size is only what the trade usually sells. */
+/** Returns a note that lists the bought items whose sizes are what is usually sold; none when all are known. */
 export function unmeasured(given: Readonly<Record<string, unknown>>): Diagnostic[] {
-  return Object.entries(given).flatMap(([name, value]) => {
+  const names = Object.entries(given).flatMap(([name, value]) => {
     const items = (Array.isArray(value) ? value : [value]).filter(isItem);
-    const typical = items.filter(({ row, measured }) => {
-      // A printing material has no size to measure.
-      return row?.standing === "typical" && row.source !== "material-data" && measured.length === 0;
-    });
-    return typical.slice(0, 1).map(({ key }) => ({
-      name: "typical-value-not-measured",
-      level: "note" as const,
-      path: [name],
-      says: `the sizes of ${key} are what is usually sold, not what you measured`,
-      why: "makers differ by some tenths of a millimetre, and the print follows the number",
-      set: `${name}: { row: "${key}", <field>: <what you measured>, measured: true }`,
-    }));
+    return items.filter(isTypical).map(({ key }) => ({ name, key }));
   });
+  const [first] = names;
+  if (first === undefined) return [];
+  const listed = [...new Set(names.map(({ name, key }) => `${name} ${key}`))].join(", ");
+  return [
+    {
+      name: "typical-value-not-measured",
+      level: "note",
+      path: [first.name],
+      says: `sizes as usually sold, not measured: ${listed}`,
+      why: "makers differ by some tenths of a millimetre, and the print follows the number",
+      set: `${first.name}: { row: "${first.key}", <field>: <what you measured>, measured: true }`,
+    },
+  ];
+}
+
+function isTypical({ row, measured }: Item): boolean {
+  // A printing material has no size to measure.
+  return row?.standing === "typical" && row.source !== "material-data" && measured.length === 0;
 }
 
 function isItem(value: unknown): value is Item {

@@ -88,10 +88,12 @@ function pocketTool({ pocket, depth, shoulder, relief, seat, bottom, pad }: Bear
   return revolved([...start, ...ring, ...rest], "around", radius);
 }
 
-function slots({ bearing, pocket, seat, bottom }: BearingSeat, printer: Printer): Solid {
+function slots({ bearing, pocket, seat, depth, bottom }: BearingSeat, printer: Printer): Solid {
   const half = (bearing.outside < SMALL ? 2 : 3) / 2;
   const reach = Math.sqrt((uprightHole(pocket, printer) / 2) ** 2 - half ** 2);
-  return prism(rectangle(-reach, -half, reach, half), bottom - OVERRUN, seat);
+  // They end inside the pocket: ending level with its floor would leave a skin as thin as rounding.
+  const top = seat + Math.min(OVERRUN, depth / 2);
+  return prism(rectangle(-reach, -half, reach, half), bottom - OVERRUN, top);
 }
 
 function keepOutsOf({ bearing, seat, shim, depth, pad, bottom }: BearingSeat): KeepOut[] {

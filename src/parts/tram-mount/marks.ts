@@ -11,7 +11,7 @@ import type { Subject } from "./subject.ts";
 const LETTERS = { fixed: "F", slot: "S", free: "N" } as const;
 const PEN = 0.7;
 /** Height of the letters, mm; the front of the thinnest bracket still holds them. */
-const TALLEST = 4.5;
+const TALLEST = 4;
 /** Half the length of the arrow, and its distance from the plate's edges, mm. */
 const ARROW = { half: 3.3, edge: 3.8 };
 

@@ -31,6 +31,9 @@ export function tolerableLedge(line: number): number {
   return (line * 4) / 3 + 1e-3;
 }
 
+/** Rounding to the file's grid can fold a needle of a facet over; no nozzle prints so little, mm2. */
+const SPECK = 0.01;
+
 /**
  * Returns the overhangs of a mesh that stands on z = 0, worst first: those that begin in mid-air, then ledges, then
  * bridges, each by span. `line` and `layer` are the printer's, in mm.
@@ -49,6 +52,7 @@ export function overhangs(
 ): Overhang[] {
   const rank = { none: 0, ledge: 1, bridge: 2 };
   return overhangRegions(edges, printer.layer)
+    .filter(({ area }) => area > SPECK)
     .map((region) => overhangOf(region, printer.line))
     .filter(({ support, span }) => support !== "none" || span > FOLD)
     .sort((one, other) => rank[one.support] - rank[other.support] || other.span - one.span);

@@ -10,6 +10,8 @@ const PICTURES: readonly {
   readonly azimuth: number;
   readonly elevation: number;
 }[] = [
+  { part: "shelf-lift-left", picture: "screw-foot", azimuth: 150, elevation: 35 },
+  { part: "camera-carriage", picture: "wheel-plate", azimuth: 150, elevation: 35 },
   { part: "glaze-dryer-slot", picture: "tram-mount", azimuth: 150, elevation: 30 },
   { part: "glaze-dryer-slot-thumb-wheel", picture: "thumb-wheel", azimuth: 30, elevation: 40 },
   { part: "feeder-bush", picture: "wheel-spacer", azimuth: 30, elevation: 30 },

@@ -17,7 +17,7 @@ export function quantityLines(design: Design, quantity: Explained): string[] {
         `${" ".repeat(symbol.length)} = ${substitute(formula, values, (number) => figure(number, "mm"))}`,
       ];
   return [
-    `${design.family}.${key}: ${meaning}`,
+    ...wrap(`${design.family}.${key}: ${meaning}`, WIDTH),
     ...steps.flatMap((step) => wrap(step, WIDTH).map((line, index) => (index === 0 ? `  ${line}` : `      ${line}`))),
     `  ${" ".repeat(symbol.length)} = ${amount(value, unit)}`,
     "",

@@ -3,7 +3,7 @@ import { defineConfig } from "vitest/config";
 export default defineConfig({
   test: {
     include: ["tests/**/*.test.ts"],
-    testTimeout: 120_000,
+    testTimeout: 300_000,
     maxWorkers: 2,
     pool: "forks",
   },

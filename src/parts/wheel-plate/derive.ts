@@ -3,7 +3,7 @@ import { type Arms, armsOf } from "./derive/arms.ts";
 import { type Axles, axlesOf } from "./derive/axles.ts";
 import { type Faces, facesFrom } from "./derive/faces.ts";
 import { type Forces, forcesOf } from "./derive/forces.ts";
-import { type Plate, plateOf } from "./derive/plate.ts";
+import { type Plate, plateOf, reliefOf } from "./derive/plate.ts";
 import { fittings } from "./fittings.ts";
 import type { Parameters } from "./parameters.ts";
 
@@ -16,13 +16,14 @@ export type Derived = Axles & Arms & Faces & Plate & Forces;
 export function derive(given: Parameters, printer: Printer): Derived {
   const parts = fittings(given);
   const axles = axlesOf(given, parts, printer);
-  const arms = armsOf(given, parts, axles.axisDistance, axles.thickness, printer);
-  const plate = plateOf(given, parts, axles, arms);
+  const relief = reliefOf(given, axles);
+  const arms = armsOf(given, parts, axles.axisDistance, { thickness: axles.thickness, relief }, printer);
+  const plate = plateOf(given, parts, axles, arms, relief);
   return {
     ...axles,
     ...arms,
     ...plate,
     ...facesFrom(given, parts, axles),
-    ...forcesOf(given, parts, axles, arms, plate.relief),
+    ...forcesOf(given, parts, axles, arms, relief),
   };
 }

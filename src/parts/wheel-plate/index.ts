@@ -12,17 +12,18 @@ export const wheelPlate = defineFamily({
   name: "wheel-plate",
   title: "Wheel carriage plate",
   purpose:
-    "Carries V-grooved wheels that run on a bar's edges, one side fixed, the other on eccentrics, and a pattern to bolt stage arms to.",
-  orientation: "outer face on the bed, axle holes upright, counterbores open upwards",
+    "Carries V wheels that run on the edges of a bar, fixed ones on one side and eccentric ones on the other, and the bars of a stage bolted across it.",
+  orientation: "outer face on the bed, wheel side up: axle holes upright, counterbores open upward, nothing overhangs",
   sketch: `
-          |<---- C ---->|
-        fixed        eccentric        side:   [head] washer
-     +--(+)-----------(O)--+  ---          ===========  plate t
-     |   :    bar      :   |   |            ||  spacer / hexagon u_e
-     |  ()    arm     ()   |   h            ||  shim
-     |   :             :   |   |           [==] wheel, mid-plane z_w
-     +--(+)-----------(O)--+  ---           ||  shim, washer, lock nut
-        x_a: arm slots ()                   a_z along the axles, a_x across
+       |<------ B_x ------>|            along the travel, from above:
+       |   |<-- C -->|     |
+       | (o)  |   |  (O)   | ---            wheel    bar    wheel
+       |      |   |        |               +----+ +------+ +----+  z_w
+       |  =   |bar|   =    |  h            |    |<|      |>|    |
+       |      |   |        |               +----+ +------+ +----+
+       | (o)  |   |  (O)   | ---          L_p ||    g_b     || u_e  ---
+       +-------------------+           +--------------------------+ t_p
+       o fixed   O eccentric   = arm   +--------------------------+ ---
 `,
   schema,
   derive,
@@ -36,6 +37,7 @@ export const wheelPlate = defineFamily({
     "not-lifting-gear",
     "stage-can-fall",
     "nips",
+    ...(given.placeTemperature > 30 ? (["softens"] as const) : []),
     ...fumes(given.material.key),
     "own-responsibility",
   ],

@@ -1,141 +1,95 @@
-import type { Vec2 } from "../../geometry/mesh.ts";
-import { disc, hullOf, joined, opening, type Profile, slotAlong, without } from "../../geometry/profile.ts";
-import { carve, cylinder, mirrored, moved, prism, type Solid } from "../../geometry/solid.ts";
-import { levelHole } from "../../printing/compensation.ts";
+import { carve, prism } from "../../geometry/solid.ts";
 import type { Case } from "../family.ts";
-import type { KeepOut, Measure, Piece } from "../piece.ts";
-import { armsAt, grooves } from "./derive/arms.ts";
+import { bedOpening } from "../features/bed-opening.ts";
+import { engraveTop } from "../features/engraving.ts";
+import type { Contact, Measure, Piece } from "../piece.ts";
 import type { Derived } from "./derive.ts";
-import { fittings } from "./fittings.ts";
-import { type PlateWheel, wheelsOf } from "./layout.ts";
+import { hardwareRooms } from "./hardware-rooms.ts";
+import { armSlots, axleHoles, axles, holeModelled, outline, reliefs, type Sheet, slots } from "./outline.ts";
 import type { Parameters } from "./parameters.ts";
 
-type Carriage = Case<Parameters, Derived>;
-
-/** Bed-edge chamfer and what a cutter sticks out of a face, mm. */
+/** Chamfer of the edge that stands on the bed, mm. */
 const FOOT = 0.4;
-const OVERRUN = 1;
+/** Share of a land's radius whose square still lies wholly on the land. */
+const SQUARE = 0.7;
 
-/** The plates of one carriage: one, a pair of hands on two faces, or two with the wheels between them. */
-export function pieces(carriage: Carriage): Piece[] {
-  const { given, derived } = carriage;
-  const first = platePiece(carriage, "", "carriage plate", true);
-  if (derived.faces === 2) {
-    const solid = mirrored(first.solid, "y");
-    const keepOuts = first.keepOuts.map(({ name, body }) => ({ name, body: mirrored(body, "y") }));
-    return [first, { ...first, name: "other-hand", title: "carriage plate, other hand", solid, keepOuts }];
-  }
-  return given.sandwich ? [first, platePiece(carriage, "far", "far plate of the axles", false)] : [first];
+interface Kind {
+  readonly letter: string;
+  readonly name: string;
+  readonly title: string;
+  readonly hand: 1 | -1;
+  readonly arms: boolean;
 }
 
-function platePiece(carriage: Carriage, name: string, title: string, arms: boolean): Piece {
-  const { given, derived, printer } = carriage;
-  const holes = [...wheelsOf(given).map((wheel) => axleHole(wheel, carriage)), ...(arms ? armSlots(carriage) : [])];
-  const tools: Solid[] = [prism(joined(...holes), -derived.thickness - OVERRUN, OVERRUN)];
-  const recesses = arms && derived.recessDepth > 0 ? armRecesses(carriage) : [];
-  if (recesses.length > 0) tools.push(prism(joined(...recesses), -derived.recessDepth, OVERRUN));
-  const reliefs = derived.relief > 0 ? wheelsOf(given).map((wheel) => reliefRing(wheel, carriage)) : [];
-  if (reliefs.length > 0) tools.push(prism(joined(...reliefs), -derived.relief, OVERRUN));
+const NEAR: Kind = { letter: "A", name: "", title: "wheel plate", hand: 1, arms: true };
+const OTHER: Kind = { letter: "B", name: "other-hand", title: "wheel plate, other hand", hand: -1, arms: true };
+const FAR: Kind = { letter: "F", name: "far", title: "far plate of the sandwich", hand: -1, arms: false };
+
+export function pieces(each: Case<Parameters, Derived>): Piece[] {
+  const kinds = [NEAR, ...(each.derived.faces === 2 ? [OTHER] : []), ...(each.given.sandwich ? [FAR] : [])];
+  return kinds.map((kind) => piece(each, kind));
+}
+
+/** Each plate is modelled wheel side up. Laid on the other face of the bar, that makes it the other hand. */
+function piece({ given, derived, printer, mark = "" }: Case<Parameters, Derived>, kind: Kind): Piece {
+  const sheet: Sheet = { given, derived, printer, hand: kind.hand, arms: kind.arms };
+  const body = prism(outline(sheet), -derived.thickness, 0, FOOT);
+  const label = engraveTop(`${kind.letter}${mark}`, [0, 0], 0, [roomBeside(sheet), 6]);
+  // A washer wider than a land lies on the far plate, and the tyres are well off it.
+  const pockets = kind === FAR ? [] : reliefs(sheet);
   return {
-    name,
-    title,
-    solid: carve(prism(outline(derived), -derived.thickness, 0, FOOT), tools),
+    name: kind.name,
+    title: kind.title,
+    solid: carve(body, [...axleHoles(sheet), ...armSlots(sheet), ...pockets, ...label]),
     count: given.count,
-    keepOuts: [...axleKeepOuts(carriage), ...(arms ? armKeepOuts(carriage) : [])],
-    contacts: [],
-    measures: measuresOf(carriage),
-    // Floors and webs are held to four lines by their own checks; this is the least a printer can lay down.
-    wall: { error: 2 * printer.line, warning: 2 * printer.line },
+    keepOuts: hardwareRooms(sheet, kind === FAR),
+    contacts: [outerFace(sheet), ...lands(sheet)],
+    measures: measures(sheet),
+    // The strip beside an axle hole is the narrowest place, and a check keeps it at 2 mm or more.
+    wall: { error: 2 * printer.line, warning: 4 * printer.line },
   };
 }
 
-function outline({ width, length, corner }: Derived): Profile {
-  const [x, y] = [width / 2 - corner, length / 2 - corner];
-  const at: Vec2[] = [
-    [-x, -y],
-    [x, -y],
-    [x, y],
-    [-x, y],
-  ];
-  return hullOf(...at.map((centre) => disc(corner, centre)));
+/** Returns the width that is free for the label between the two columns of holes. mm. */
+function roomBeside({ given, derived }: Sheet): number {
+  const pocket = given.wheel.values.outside / 2 + 1;
+  const land = derived.relief > 0 ? pocket : derived.reliefLand / 2;
+  const free = Math.min(derived.axisDistance / 2 - land, derived.armBoltX - derived.recessWidth / 2);
+  return Math.max(0, 2 * free - 2);
 }
 
-const centreOf = ({ side, y }: PlateWheel, { axisDistance }: Derived): Vec2 => [(side * axisDistance) / 2, y];
-
-function axleHole(wheel: PlateWheel, { derived }: Carriage): Profile {
-  const { fixedHoleModelled, eccentricHoleModelled } = derived;
-  return opening(wheel.kind === "fixed" ? fixedHoleModelled : eccentricHoleModelled, centreOf(wheel, derived));
+/** The face on the bed, which carries the arms and the axles' washers. */
+function outerFace(sheet: Sheet): Contact {
+  const { width, length, corner, thickness, slotWidthModelled, clearance } = sheet.derived;
+  const wider = 2 * bedOpening(sheet.printer);
+  const block = (width - 2 * FOOT) * (length - 2 * FOOT) - (4 - Math.PI) * (corner - FOOT) ** 2;
+  const holes = axles(sheet).map(({ wheel }) => round(holeModelled(sheet, wheel) + wider));
+  const slot = round(slotWidthModelled + wider) + clearance * (slotWidthModelled + wider);
+  const area = block - holes.reduce((sum, hole) => sum + hole, 0) - slots(sheet).length * slot;
+  return { name: "outer face", area, point: [0, 0, -thickness], normal: [0, 0, -1], reach: Math.max(width, length) };
 }
 
-/** A ring under the tyre, so that a bowed plate cannot touch it; the land inside carries spacer or hexagon. */
-function reliefRing(wheel: PlateWheel, { given, derived }: Carriage): Profile {
-  const centre = centreOf(wheel, derived);
-  return without(disc(given.wheel.values.outside / 2 + 1, centre), disc(derived.reliefLand / 2, centre));
-}
-
-function armBolts({ given, derived }: Carriage): Vec2[] {
-  return armsAt(given).flatMap((at) =>
-    grooves(given).flatMap((groove): Vec2[] => [
-      [-derived.armBoltX, at + groove],
-      [derived.armBoltX, at + groove],
-    ]),
-  );
-}
-
-function armSlots(carriage: Carriage): Profile[] {
-  const { slotWidthModelled, slotWidth, slotLength } = carriage.derived;
-  return armBolts(carriage).map((at) =>
-    slotAlong(at, 90, slotWidthModelled, slotLength + slotWidthModelled - slotWidth),
-  );
-}
-
-function armRecesses(carriage: Carriage): Profile[] {
-  const { derived, printer } = carriage;
-  const grown = levelHole(0, { ...printer, holeShrinkHorizontal: printer.holeShrinkVertical });
-  return armBolts(carriage).map((at) => slotAlong(at, 90, derived.recessWidth + grown, derived.recessLength + grown));
-}
-
-function axleKeepOuts({ given, derived }: Carriage): KeepOut[] {
-  const { thread, washer, fender, bolt } = fittings(given);
-  const { outside, width } = given.wheel.values;
-  return wheelsOf(given).flatMap((wheel) => {
-    const [x, y] = centreOf(wheel, derived);
-    const under = wheel.kind === "fixed" ? washer : fender;
-    const place = (body: Solid) => moved(body, [x, y, 0]);
-    const where = `${wheel.kind} axle at x ${x.toFixed(1)}, y ${y.toFixed(1)}`;
-    const [from, to] = [derived.wheelPlane - (width + 1) / 2, derived.wheelPlane + (width + 1) / 2];
-    return [
-      { name: `${bolt} bolt of the ${where}`, body: place(cylinder(thread.diameter / 2, -derived.thickness - 5, 30)) },
-      {
-        name: `washer of the ${where}`,
-        body: place(cylinder(under.outside / 2, -derived.thickness - under.thickness, -derived.thickness)),
-      },
-      { name: `wheel of the ${where}`, body: place(cylinder(outside / 2 + 1, from, to)) },
-    ];
+/** The land of each spacer and hexagon, on the wheel side: the square inside it, its hole taken off. */
+function lands(sheet: Sheet): Contact[] {
+  const reach = (SQUARE * sheet.derived.reliefLand) / 2;
+  return axles(sheet).flatMap(({ at: [x, y], wheel }): Contact[] => {
+    const hole = holeModelled(sheet, wheel);
+    if (hole / 2 > reach) return [];
+    const area = (2 * reach) ** 2 - round(hole);
+    return [{ name: `land of a ${wheel.kind} axle`, area, point: [x, y, 0], normal: [0, 0, 1], reach }];
   });
 }
 
-function armKeepOuts(carriage: Carriage): KeepOut[] {
-  const { given, derived } = carriage;
-  const { armBolt, armWasher, armHead } = fittings(given);
-  const seat = -derived.recessDepth;
-  const head = seat + armWasher.thickness;
-  const reach = derived.clearance / 2;
-  return armBolts(carriage).flatMap(([x, y]) => {
-    const swept = (radius: number, z0: number, z1: number) =>
-      prism(hullOf(disc(radius, [x, y - reach]), disc(radius, [x, y + reach])), z0, z1);
-    const where = `${armBolt} arm bolt at x ${x.toFixed(1)}, y ${y.toFixed(1)}`;
-    return [
-      { name: `washer of the ${where}`, body: swept(armWasher.outside / 2, seat, head) },
-      { name: `head of the ${where}`, body: swept(armHead.headDiameter / 2, head, head + armHead.headHeight) },
-    ];
-  });
-}
+const round = (diameter: number) => (Math.PI / 4) * diameter ** 2;
 
-function measuresOf({ derived }: Carriage): Measure[] {
+function measures(sheet: Sheet): Measure[] {
+  const { given, derived } = sheet;
+  // The left side of every layout has two wheels or more, all of one kind.
+  const kind = axles(sheet)[0]?.wheel.kind ?? "fixed";
+  const hole = kind === "eccentric" ? derived.eccentricHole : derived.fixedHole;
   return [
-    { what: "axle to axle across the bar", expected: derived.axisDistance, tolerance: 0.15 },
-    { what: "diameter of a fixed axle's hole", expected: derived.fixedHole, tolerance: 0.1 },
-    { what: "thickness", expected: derived.thickness, tolerance: 0.15 },
+    { what: "thickness", expected: derived.thickness, tolerance: 0.1 },
+    { what: "hole of an eccentric axle", expected: derived.eccentricHole, tolerance: 0.1 },
+    { what: `far edges of the outermost ${kind} holes`, expected: given.rowSpacing + hole, tolerance: 0.3 },
   ];
 }

@@ -1,3 +1,4 @@
+import { boltTorque } from "../../printing/printer.ts";
 import type { Case, Companion, HardwareLine } from "../family.ts";
 import { armsAt, grooves } from "./derive/arms.ts";
 import type { Derived } from "./derive.ts";
@@ -7,90 +8,124 @@ import type { Parameters } from "./parameters.ts";
 
 type Carriage = Case<Parameters, Derived>;
 
-/** How many axles of each kind all carriages have. */
-function axles({ given, derived }: Carriage): { fixed: number; eccentric: number; all: number } {
+/** Returns how many axles of each kind all plates of all carriages have. */
+function axleCount({ given, derived }: Carriage) {
   const wheels = wheelsOf(given);
-  const times = derived.faces * given.count;
-  const fixed = wheels.filter(({ kind }) => kind === "fixed").length * times;
-  return { fixed, eccentric: wheels.length * times - fixed, all: wheels.length * times };
+  const plates = derived.faces * given.count;
+  const fixed = wheels.filter(({ kind }) => kind === "fixed").length;
+  return { fixed: fixed * plates, eccentric: (wheels.length - fixed) * plates, all: wheels.length * plates, plates };
 }
 
-/** Returns what must be bought, in the order in which an axle is put together. */
-export function hardware(carriage: Carriage): HardwareLine[] {
-  const { given, derived } = carriage;
-  const { bolt, washer, fender, armBolt, armWasher } = fittings(given);
-  const { fixed, eccentric, all } = axles(carriage);
-  const armBolts = 2 * armsAt(given).length * grooves(given).length * derived.faces * given.count;
-  const far = given.sandwich ? all : 0;
-  const spacers = (given.spacerKind === "metal" ? fixed : 0) + far;
+/** Returns what must be bought, in the order in which it goes on the axles. */
+export function hardware(each: Carriage): HardwareLine[] {
+  const { given, derived } = each;
+  const { bolt, washer, fender } = fittings(given);
+  const { fixed, eccentric, all } = axleCount(each);
+  const far = given.sandwich;
+  const plain = far ? 2 * fixed : 2 * fixed + eccentric;
+  const large = far ? fixed + 3 * eccentric : eccentric;
+  const line = (item: string, count: number, note?: string): HardwareLine[] =>
+    count === 0 ? [] : [{ item, count, ...(note === undefined ? {} : { note }) }];
+  const ring = `${washer.outside} x ${washer.thickness}`;
+  const wide = `${fender.outside} x ${fender.thickness}`;
+  const spacers = fixed + (far ? all : 0);
+  const between = far ? ", and between spacer and far plate" : "";
   return [
-    { item: `${bolt} x ${derived.boltLength} cap screw`, count: all, note: "axles" },
-    {
-      item: `${bolt} washer ${washer.outside} x ${washer.thickness}`,
-      count: fixed + all,
-      note: "under fixed heads and all nuts",
-    },
-    {
-      item: `${bolt} large washer ${fender.outside} x ${fender.thickness}`,
-      count: eccentric,
-      note: "under the heads of eccentric axles",
-    },
-    { item: `metal spacer ${derived.spacerLength} long`, count: spacers },
-    {
-      item: `eccentric ${given.eccentric.key}, hexagon on the wheel side`,
-      count: given.eccentricKind === "metal" ? eccentric : 0,
-    },
-    { item: `shim ring ${given.shim.key}`, count: given.shimmed ? 2 * all : 0, note: "one on each side of a wheel" },
-    { item: `wheel ${given.wheel.key} with two ${given.bearing.key} bearings and the ring between them`, count: all },
-    { item: `${bolt} lock nut`, count: all },
-    { item: `${armBolt} x ${derived.armBoltLength} cap screw`, count: armBolts, note: `to the ${given.arm.key} arms` },
-    { item: `${armBolt} washer ${armWasher.outside} x ${armWasher.thickness}`, count: armBolts },
-    { item: `slot nut ${armBolt} for ${given.arm.key}`, count: armBolts },
-  ].filter(({ count }) => count > 0);
+    ...line(`${bolt} x ${derived.boltLength} cap screw`, all, "axles; heads on the outer face"),
+    ...line(`${bolt} washer ${ring}`, plain, far ? "fixed axles, both ends" : "fixed axles, and under every lock nut"),
+    ...line(`${bolt} large washer ${wide}`, large, `under the heads of eccentric axles${between}`),
+    ...(given.spacerKind === "printed" ? [] : line(spacerName(each), spacers, "metal, all of one length")),
+    ...(given.eccentricKind === "printed" ? [] : line(`eccentric ${given.eccentric.key}`, eccentric, HEXAGON)),
+    ...(given.shimmed ? line(`shim ring ${given.shim.key}`, 2 * all, "one on each side of a wheel") : []),
+    ...line(`wheel ${given.wheel.key}`, all),
+    ...bearingLines(each),
+    ...line(`${bolt} lock nut`, all),
+    ...armLines(each),
+  ];
 }
 
-/** Returns the printed spacers and bushes that the plate is meant for. */
-export function companions(carriage: Carriage): Companion[] {
-  const { given, derived } = carriage;
+/** What sits in the wheels, where they are not sold with it. */
+function bearingLines(each: Carriage): HardwareLine[] {
+  const { bearing, wheel } = each.given;
+  const { all } = axleCount(each);
+  const between = wheel.values.overBearings - 2 * bearing.values.width;
+  const line = { item: `bearing ${bearing.key}`, count: 2 * all, note: "two in each wheel, often sold with it" };
+  if (between < 0.05) return [line];
+  const thick = between.toFixed(2).replace(/\.?0+$/, "");
+  return [line, { item: `ring ${bearing.values.bore} bore, ${thick} thick`, count: all, note: "between the bearings" }];
+}
+
+const HEXAGON = "the hexagon lies on the wheel side";
+
+function spacerName({ given, derived }: Carriage): string {
   const { bolt } = fittings(given);
-  const { fixed, eccentric } = axles(carriage);
-  const material = { row: given.material.key };
-  const spacer = {
+  return `spacer ${derived.spacerOutside} x ${derived.spacerLength.toFixed(2).replace(/\.?0+$/, "")} for ${bolt}`;
+}
+
+function armLines(each: Carriage): HardwareLine[] {
+  const { given, derived } = each;
+  const { armBolt, armWasher } = fittings(given);
+  const count = 2 * armsAt(given).length * grooves(given).length * axleCount(each).plates;
+  if (count === 0) return [];
+  return [
+    { item: `${armBolt} x ${derived.armBoltLength} cap screw`, count, note: `arms; to ${given.arm.key}` },
+    { item: `${armBolt} washer ${armWasher.outside} x ${armWasher.thickness}`, count, note: "arms" },
+    { item: `slot nut ${armBolt} for ${given.arm.key}`, count },
+  ];
+}
+
+/** Returns the printed spacers and bushes, where they are not bought. */
+export function companions(each: Carriage): Companion[] {
+  const { given, derived, printer } = each;
+  const { bolt, eccentric } = fittings(given);
+  const axles = axleCount(each);
+  const shared = {
     bolt,
-    length: derived.spacerLength,
-    outside: derived.spacerOutside,
+    torque: Math.min(2, Math.max(0.1, boltTorque(printer, bolt))),
+    ...(given.material.row === undefined ? {} : { material: given.material.key }),
+  };
+  const spacers = axles.fixed + (given.sandwich ? axles.all : 0);
+  const plain = {
+    ...shared,
+    kind: "plain",
     against: given.shimmed ? "shim" : "bearing",
-    innerLand: given.bearing.values.innerLand,
-    torque: Math.max(0.1, Math.floor(derived.torqueFixed * 10) / 10),
-    count: Math.min(24, Math.max(1, fixed)),
-    material,
+    innerLand: Math.min(20, Math.max(4, given.wheel.values.innerLand)),
+    outside: derived.spacerOutside,
+    length: derived.spacerLength,
+    count: Math.min(24, spacers),
   };
   const bush = {
+    ...shared,
     kind: "bush",
-    bolt,
-    body: derived.eccentricBody,
-    offset: given.eccentric.values.offset,
-    hexHeight: given.eccentric.values.height,
     plate: derived.thickness,
-    count: Math.min(24, Math.max(1, eccentric)),
-    material,
+    body: eccentric.body,
+    hexFlats: eccentric.hexFlats,
+    offset: given.eccentric.values.offset,
+    hexHeight: derived.standoff,
+    count: Math.min(24, axles.eccentric),
   };
   return [
-    ...(given.spacerKind === "printed" && fixed > 0
-      ? [{ family: "wheel-spacer", parameters: spacer, count: fixed }]
+    ...(given.spacerKind === "printed" && spacers > 0
+      ? [{ family: "wheel-spacer", count: spacers, parameters: plain }]
       : []),
-    ...(given.eccentricKind === "printed" && eccentric > 0
-      ? [{ family: "wheel-spacer", parameters: bush, count: eccentric }]
+    ...(given.eccentricKind === "printed" && axles.eccentric > 0
+      ? [{ family: "wheel-spacer", count: axles.eccentric, parameters: bush }]
       : []),
   ];
 }
 
 /** Returns the figures for the sheet. */
 export function limits({ given, derived }: Carriage): string[] {
+  const { bolt, armBolt, eccentric } = fittings(given);
+  const far = given.sandwich ? `; ${derived.sandwichGap.toFixed(1)} mm between the plates` : "";
   return [
-    `preload each wheel with ${derived.preload.toFixed(0)} N: held still, a wheel just turns under a finger`,
-    `most loaded wheel ${derived.largest.toFixed(0)} N of ${given.wheel.values.forceLimit} N`,
-    `fixed axles at most ${derived.torqueFixed.toFixed(2)} N·m, eccentric axles ${derived.torqueEccentric.toFixed(2)} N·m, arm bolts ${derived.torqueArm.toFixed(2)} N·m; retighten after a day`,
-    "the eccentrics' hexagon is on the wheel side; start at the widest, then turn until no wheel is free",
+    `preload: ${derived.preload.toFixed(1)} N on a wheel, at least ${derived.preloadLeast.toFixed(1)} N; by hand, a wheel held back by a finger should just turn`,
+    `one degree of an eccentric near its middle shifts the wheel ${derived.perDegree.toFixed(3)} mm`,
+    `largest force on a wheel: ${derived.largest.toFixed(1)} N of ${given.wheel.values.forceLimit} N, smallest ${derived.smallest.toFixed(1)} N`,
+    `fixed ${bolt} axles on this plastic: at most ${derived.torqueFixed.toFixed(2)} N·m`,
+    `eccentric ${bolt} axles: above ${derived.torqueHexagon.toFixed(2)} N·m the ${eccentric.hexFlats} mm hexagon sinks in with time; snug is enough, the lock nut holds`,
+    ...(derived.armBoltLength > 0 ? [`${armBolt} arm bolts: at most ${derived.torqueArm.toFixed(2)} N·m`] : []),
+    `eccentrics go in from the wheel side, hexagon on the face, where a flat spanner reaches it${far}`,
+    ...(derived.faces === 2 ? [`the second plate is the other hand and stands ${derived.stagger} mm higher`] : []),
   ];
 }

@@ -1,5 +1,5 @@
 import { above, below, type Check } from "../check.ts";
-import { type Derived, THINNEST } from "./dimensions.ts";
+import { type Derived, leastBody, THINNEST } from "./derive.ts";
 import type { Parameters } from "./parameters.ts";
 
 type SpacerCheck = Check<Parameters, Derived>;
@@ -12,16 +12,19 @@ const crushed: SpacerCheck = {
   why: "plastic under more than its sustained pressure flows away, and the axle comes loose",
   trips: { error: { against: "bearing" } },
   test: ({ given, derived }) =>
-    ring(given.kind)
-      ? above({
-          value: derived.pressure,
-          unit: "MPa",
-          error: given.material.values.washerPressure,
-          says: (limit) =>
-            `${given.torque} N·m press the ring with ${derived.pressure.toFixed(1)} MPa; ${given.material.key} bears ${limit} MPa`,
-          set: `torque: ${Math.floor(derived.torqueAllowed * 100) / 100} N·m at most, a wider ring, or a metal spacer`,
-        })
-      : undefined,
+    above({
+      value: derived.pressure,
+      unit: "MPa",
+      error: given.material.values.washerPressure,
+      says: (limit) =>
+        derived.area > 0
+          ? `${given.torque} N·m press the plastic with ${derived.pressure.toFixed(1)} MPa; ${given.material.key} bears ${limit} MPa`
+          : "there is no plastic round the bore for the bolt to press on",
+      set:
+        derived.torqueAllowed >= 0.1
+          ? `torque: ${(Math.floor(derived.torqueAllowed * 100) / 100).toFixed(2)} N·m at most, a wider one, or a metal one`
+          : "outside: wider, or a metal one",
+    }),
 };
 
 const wallTooThin: SpacerCheck = {
@@ -72,16 +75,20 @@ const touchesShield: SpacerCheck = {
   path: ["outside"],
   why: "a spacer that reaches past the inner ring rubs on the shield and brakes the wheel",
   trips: { error: { against: "bearing", outside: 9, torque: 0.3 } },
-  test: ({ given, derived }) =>
-    ring(given.kind) && given.against === "bearing"
-      ? above({
-          value: derived.outside,
-          unit: "mm",
-          error: given.innerLand,
-          says: (limit) => `the spacer is ${derived.outside} mm wide, the inner ring only ${limit} mm`,
-          set: `outside: ${given.innerLand} mm, or against: shim`,
-        })
-      : undefined,
+  test: ({ given, derived }) => {
+    if (given.against === "shim") return undefined;
+    const bush = given.kind === "bush";
+    return above({
+      value: bush ? derived.hexFlats : derived.outside,
+      unit: "mm",
+      error: given.innerLand,
+      says: (limit) =>
+        bush
+          ? `the hexagon is ${derived.hexFlats} mm wide, the inner ring only ${limit} mm`
+          : `the spacer is ${derived.outside} mm wide, the inner ring only ${limit} mm`,
+      set: bush ? "against: shim" : `outside: ${given.innerLand} mm, or against: shim`,
+    });
+  },
 };
 
 const bushTooThin: SpacerCheck = {
@@ -96,7 +103,7 @@ const bushTooThin: SpacerCheck = {
           unit: "mm",
           error: THINNEST,
           says: (limit) => `the bush is ${derived.bushWall.toFixed(2)} mm thick at its thin side, under ${limit} mm`,
-          set: `body: ${(derived.bore + 2 * given.offset + 2 * THINNEST).toFixed(1)} mm or more, or a metal eccentric`,
+          set: `body: ${leastBody(derived.bore - 0.3, given.offset).toFixed(1)} mm or more, or a metal eccentric`,
         })
       : undefined,
 };

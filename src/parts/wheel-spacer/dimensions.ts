@@ -1,58 +1,19 @@
-import { THREADS } from "../../catalogue/threads.ts";
-import { results } from "../../core/calculation.ts";
 import type { Dimensions } from "../../core/dimension.ts";
-import { up } from "../../core/rounding.ts";
-import { row } from "../../core/table.ts";
-import { clampForce } from "../../mechanics/clamp-force.ts";
-import { uprightHole } from "../../printing/compensation.ts";
-import { layerNearest } from "../../printing/layers.ts";
-import type { Printer } from "../../printing/printer.ts";
+import type { Derived } from "./derive.ts";
 import type { Parameters } from "./parameters.ts";
 
-/** What the bore is wider than the bolt, mm. */
-const PLAY = 0.3;
-/** Thinnest wall of a printed bush or ring, mm. */
-export const THINNEST = 1.2;
+const sides = (radius: string) => `max(24, 4 * ceil(180 / (90 - asind(1 - 0.01 / (${radius}))) / 4 - 0.000000001))`;
+const layers = (height: string) => `first + layer * max(0, ceil((${height} - first) / layer - 0.500001))`;
+const HOLE = "N_i * (ID_m / 2)^2 * tand(180 / N_i)";
+const disc = (radius: string) => `N_o / 2 * (${radius})^2 * sind(360 / N_o)`;
 
-export interface Derived {
-  readonly bore: number;
-  readonly boreModelled: number;
-  readonly outside: number;
-  readonly length: number;
-  readonly wall: number;
-  readonly area: number;
-  readonly clamp: number;
-  readonly pressure: number;
-  readonly torqueAllowed: number;
-  readonly body: number;
-  readonly bodyLength: number;
-  readonly hexFlats: number;
-  readonly bushWall: number;
-}
-
-export function derive(given: Parameters, printer: Printer): Derived {
-  const diameter = row(THREADS, given.bolt).values.diameter;
-  const bore = diameter + PLAY;
-  const outside = given.outside ?? (given.against === "shim" ? 2 * diameter : given.innerLand);
-  const area = (Math.PI / 4) * (outside ** 2 - bore ** 2);
-  const { force: clamp } = results(clampForce, { torque: given.torque, diameter, factor: 0.2 });
-  const body = given.body ?? up(diameter + PLAY + 2 * given.offset + 2 * THINNEST, 0.2);
-  return {
-    bore,
-    boreModelled: uprightHole(bore, printer),
-    outside,
-    length: layerNearest(given.length, printer),
-    wall: (outside - bore) / 2,
-    area,
-    clamp,
-    pressure: area > 0 ? clamp / area : Number.MAX_VALUE,
-    torqueAllowed: Math.max(0, (given.material.values.washerPressure * area * 0.2 * diameter) / 1000),
-    body,
-    bodyLength: given.plate - 0.5,
-    hexFlats: given.hexFlats ?? up(body + 3, 1),
-    bushWall: body / 2 - given.offset - bore / 2,
-  };
-}
+/** The volume's formula for each kind. */
+const VOLUME: Readonly<Record<Parameters["kind"], string>> = {
+  plain: `L_p * (${disc("OD / 2")} - ${HOLE})`,
+  flanged:
+    `L_p * (${disc("OD / 2")} - ${HOLE})` + ` + 1.2 * (N_f / 2 * (OD / 2 + 2)^2 * sind(360 / N_f) - ${disc("OD / 2")})`,
+  bush: `u_p * sqrt(3) / 2 * AF^2 + L_b * ${disc("D_b / 2")} - (u_p + L_b) * ${HOLE}`,
+};
 
 export const dimensions: Dimensions<Parameters, Derived> = {
   bore: { symbol: "ID", unit: "mm", meaning: "bore wanted", formula: "d + 0.3", source: "design-rule" },
@@ -74,11 +35,18 @@ export const dimensions: Dimensions<Parameters, Derived> = {
     symbol: "L_p",
     unit: "mm",
     meaning: "length in whole layers",
-    formula: "first + layer * max(0, ceil((L_s - first) / layer - 0.500001))",
+    formula: layers("L_s"),
     source: "geometry",
   },
   wall: { symbol: "w", unit: "mm", meaning: "wall of the ring", formula: "(OD - ID) / 2", source: "geometry" },
-  area: { symbol: "A", unit: "mm2", meaning: "ring area", formula: "pi / 4 * (OD^2 - ID^2)", source: "geometry" },
+  area: {
+    symbol: "A",
+    unit: "mm2",
+    meaning: "plastic that the bolt presses; of a bush the smaller of ring above and hexagon round the plate's hole",
+    formula: ({ kind }) =>
+      kind === "bush" ? "min(pi / 4 * (OD^2 - ID^2), sqrt(3) / 2 * AF^2 - pi / 4 * D_h^2)" : "pi / 4 * (OD^2 - ID^2)",
+    source: "geometry",
+  },
   clamp: {
     symbol: "F",
     unit: "N",
@@ -86,12 +54,18 @@ export const dimensions: Dimensions<Parameters, Derived> = {
     formula: "1000 * T / (K * d)",
     source: "shigley: 8",
   },
-  pressure: { symbol: "p", unit: "MPa", meaning: "pressure on the ring", formula: "F / A", source: "statics" },
+  pressure: {
+    symbol: "p",
+    unit: "MPa",
+    meaning: "pressure on the plastic; 1000000 where there is none",
+    formula: "min(1000000, F / max(A, F / 1000000))",
+    source: "statics",
+  },
   torqueAllowed: {
     symbol: "T_max",
     unit: "N·m",
     meaning: "largest torque the plastic bears for years",
-    formula: "p_s * A * K * d / 1000",
+    formula: "max(0, p_s * A * K * d / 1000)",
     source: "shigley: 8",
   },
   body: {
@@ -108,6 +82,13 @@ export const dimensions: Dimensions<Parameters, Derived> = {
     formula: "t - 0.5",
     source: "design-rule",
   },
+  plateHole: {
+    symbol: "D_h",
+    unit: "mm",
+    meaning: "hole of the plate that a bush turns in",
+    formula: "D_b + 0.1",
+    source: "design-rule",
+  },
   hexFlats: {
     symbol: "AF",
     unit: "mm",
@@ -115,11 +96,40 @@ export const dimensions: Dimensions<Parameters, Derived> = {
     formula: ({ hexFlats }) => (hexFlats === undefined ? "up(D_b + 3, 1)" : `${hexFlats}`),
     source: "design-rule",
   },
+  standoff: {
+    symbol: "u_p",
+    unit: "mm",
+    meaning: "hexagon of a bush in whole layers, the standoff of its wheel",
+    formula: layers("u_e"),
+    source: "geometry",
+  },
   bushWall: {
     symbol: "w_b",
     unit: "mm",
     meaning: "thinnest wall of a bush",
     formula: "D_b / 2 - eps - ID / 2",
+    source: "geometry",
+  },
+  roundSides: {
+    symbol: "N_o",
+    unit: "",
+    meaning: "sides of the round outside, of a bush those of its body",
+    formula: ({ kind }) => sides(kind === "bush" ? "D_b / 2" : "OD / 2"),
+    source: "geometry",
+  },
+  boreSides: { symbol: "N_i", unit: "", meaning: "sides of the bore", formula: sides("ID_m / 2"), source: "geometry" },
+  flangeSides: {
+    symbol: "N_f",
+    unit: "",
+    meaning: "sides of a flange",
+    formula: sides("OD / 2 + 2"),
+    source: "geometry",
+  },
+  volume: {
+    symbol: "V",
+    unit: "mm3",
+    meaning: "volume as modelled, the mark of a bush not taken off",
+    formula: ({ kind }) => VOLUME[kind],
     source: "geometry",
   },
 };

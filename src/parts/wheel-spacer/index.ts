@@ -1,10 +1,12 @@
 import { THREADS } from "../../catalogue/threads.ts";
 import { row } from "../../core/table.ts";
+import { TORQUE_FACTOR } from "../../mechanics/clamp-force.ts";
 import { fumes } from "../cautions.ts";
 import { defineFamily } from "../define-family.ts";
 import { parameterGivens, printerGivens } from "../givens.ts";
 import { checks } from "./checks.ts";
-import { derive, dimensions } from "./dimensions.ts";
+import { derive } from "./derive.ts";
+import { dimensions } from "./dimensions.ts";
 import { schema } from "./parameters.ts";
 import { pieces } from "./pieces.ts";
 
@@ -34,7 +36,7 @@ export const wheelSpacer = defineFamily({
       meaning: "bolt diameter",
       source: "iso-261",
     },
-    { symbol: "K", value: 0.2, unit: "", meaning: "torque factor of a dry bolt", source: "shigley: 8" },
+    { symbol: "K", value: TORQUE_FACTOR, unit: "", meaning: "torque factor of a dry bolt", source: "shigley: 8" },
     {
       symbol: "p_s",
       value: given.material.values.washerPressure,
@@ -48,7 +50,13 @@ export const wheelSpacer = defineFamily({
   hardware: () => [],
   cautions: ({ given }) => ["not-lifting-gear", ...fumes(given.material.key), "own-responsibility"],
   limits: ({ given, derived }) => [
-    `${given.bolt} axle bolt on this ring: at most ${derived.torqueAllowed.toFixed(2)} N·m`,
+    `${given.bolt} axle bolt on this ${given.kind === "bush" ? "bush" : "ring"}: at most ${derived.torqueAllowed.toFixed(2)} N·m`,
+    ...(given.kind === "bush"
+      ? [
+          `hole of the plate for it: ${derived.plateHole.toFixed(1)} mm, round and through`,
+          "the groove down a corner marks the thick side, away from the bolt",
+        ]
+      : []),
   ],
   material: (given) => given.material.key,
 });

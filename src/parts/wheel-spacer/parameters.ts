@@ -1,9 +1,11 @@
 import { z } from "zod";
+import { THREADS } from "../../catalogue/threads.ts";
 import { choice, hardware, itemOf, length, plainNumber, torque } from "../../core/parameter.ts";
 import { row } from "../../core/table.ts";
 import { MATERIALS } from "../../printing/materials.ts";
+import { leastBody } from "./derive.ts";
 
-export const schema = z.strictObject({
+const fields = z.strictObject({
   kind: choice("kind", "what the spacer is", {
     plain: "a plain ring",
     flanged: "a ring with a flange at the plate, so that it presses on more plastic",
@@ -38,5 +40,29 @@ export const schema = z.strictObject({
   }).default(6),
   count: plainNumber({ symbol: "n", meaning: "how many to print", min: 1, max: 24 }).default(2),
 });
+
+type Fields = z.output<typeof fields>;
+
+/** A hexagon must stand on the plate round its body by this, a flange must leave a ring above it, mm. */
+const HEXAGON_WIDER = 3;
+const FLANGED_LEAST = 2;
+
+/** Refuses a bush that falls through its hole and a flange without a ring. */
+function refineShape(given: Fields, ctx: z.RefinementCtx): void {
+  const { kind, hexFlats, length: tall } = given;
+  const body = given.body ?? leastBody(row(THREADS, given.bolt).values.diameter, given.offset);
+  if (kind === "bush" && hexFlats !== undefined && hexFlats < body + HEXAGON_WIDER - 1e-9) {
+    const message = `a hexagon of ${hexFlats} mm does not stand on the plate round a body of ${body} mm`;
+    const set = `${(body + HEXAGON_WIDER).toFixed(1)} mm or more, or leave it out`;
+    ctx.addIssue({ code: "custom", path: ["hexFlats"], message, params: { set } });
+  }
+  if (kind === "flanged" && tall < FLANGED_LEAST) {
+    const message = `a flange leaves no ring in ${tall} mm`;
+    const set = `${FLANGED_LEAST} mm or more, or kind: plain`;
+    ctx.addIssue({ code: "custom", path: ["length"], message, params: { set } });
+  }
+}
+
+export const schema = fields.superRefine(refineShape);
 
 export type Parameters = z.output<typeof schema>;

@@ -17,11 +17,16 @@ const noStockBolt: PlateCheck = {
     const { bolt, stock } = fittings(given);
     const need = Math.max(derived.neededFixed, derived.neededEccentric);
     if (derived.boltLength === 0) {
+      const longest = Math.max(0, ...stock);
+      const instead =
+        longest < need
+          ? `the longest that can be had is ${longest} mm`
+          : `none that can be had is long enough and threaded where the nut sits`;
       return {
         level: "error",
-        says: `the axles need ${bolt} bolts of ${need.toFixed(1)} mm; the longest that can be had is ${Math.max(0, ...stock)} mm`,
+        says: `the axles need ${bolt} bolts of ${need.toFixed(1)} mm; ${instead}`,
         set: `stock: with a length of ${Math.ceil(need)} mm or more, or shorter spacers`,
-        found: Math.max(0, ...stock),
+        found: longest,
         limit: need,
         unit: "mm",
       };
@@ -45,7 +50,7 @@ const shimTouches: PlateCheck = {
   trips: { warning: { shim: "5 x 10 x 1.0" }, error: { shim: { row: "5 x 10 x 1.0", outside: 14 } } },
   test: ({ given, derived }) => {
     const { innerLand, outerLand } = given.wheel.values;
-    const what = given.shimmed ? "the ring" : "the spacer or hexagon";
+    const what = given.shimmed ? "the ring" : "what lies";
     return above({
       value: derived.touching,
       unit: "mm",

@@ -1,10 +1,8 @@
 import { boltTorque } from "../../../printing/printer.ts";
-import { above, below, type Finding } from "../../check.ts";
+import { above, below } from "../../check.ts";
 import { armsAt } from "../derive/arms.ts";
-import { distanceKnown } from "../derive/axles.ts";
-import type { Derived } from "../derive.ts";
 import { fittings } from "../fittings.ts";
-import type { Parameters } from "../parameters.ts";
+import { contradiction } from "./contradiction.ts";
 import type { PlateCheck } from "./wheels.ts";
 
 const torque: PlateCheck = {
@@ -64,47 +62,6 @@ const tooHot: PlateCheck = {
     });
   },
 };
-
-/** Sizes that no two such things can have together: what is wrong, and what to state. */
-function contradiction(given: Parameters, derived: Derived): Pick<Finding, "says" | "set" | "path"> | undefined {
-  const { wheel, eccentric, shim } = given;
-  const { bolt, thread, washer, fender, eccentric: bush } = fittings(given);
-  const { offset, bore, body } = eccentric.values;
-  const metal = given.eccentricKind === "metal";
-  const measured = (name: string) => ({ set: `${name}: as measured`, path: [name] });
-  if (distanceKnown(given) === "unknown") {
-    const says = `the distance from axle to bar is not known for this wheel on a ${given.barWidth} mm bar`;
-    return { says, set: "overWheels: the caliper reading over two wheels pressed on the bar", path: ["overWheels"] };
-  }
-  if (metal && body < bore + 2 * offset) {
-    return {
-      says: `a bore of ${bore} mm off by ${offset} mm breaks out of a body of ${body} mm`,
-      ...measured("eccentric"),
-    };
-  }
-  if (bush.hexFlats < derived.eccentricHole) {
-    return { says: `a hexagon of ${bush.hexFlats} mm falls through its hole`, ...measured("eccentric") };
-  }
-  if (metal && bore < thread.diameter - 0.01) {
-    return { says: `an ${bolt} bolt does not go through a bore of ${bore} mm`, ...measured("eccentric") };
-  }
-  if (wheel.values.innerLand >= wheel.values.outerLand || wheel.values.innerLand <= thread.diameter) {
-    return { says: "the lands of the wheel's bearings contradict each other or the bolt", ...measured("wheel") };
-  }
-  if (wheel.values.width > wheel.values.outside || wheel.values.outside <= wheel.values.outerLand) {
-    return { says: "no wheel is wider than its diameter, or smaller than its bearings", ...measured("wheel") };
-  }
-  const rings = { washer, eccentricWasher: fender, ...(given.shimmed ? { shim: shim.values } : {}) };
-  for (const [name, { hole, outside }] of Object.entries(rings)) {
-    if (hole >= thread.diameter - 0.01 && outside > hole + 1) continue;
-    return { says: `a ring ${hole} x ${outside} does not go on an ${bolt} bolt`, ...measured(name) };
-  }
-  if (derived.spacerOutside < derived.fixedHole + 1) {
-    const says = `a spacer of ${derived.spacerOutside} mm has no wall round an ${bolt} bolt`;
-    return { says, set: `spacerOutside: ${2 * thread.diameter} mm`, path: ["spacerOutside"] };
-  }
-  return undefined;
-}
 
 const disagrees: PlateCheck = {
   name: "hardware-data-disagrees",

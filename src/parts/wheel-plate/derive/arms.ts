@@ -32,6 +32,8 @@ export interface Arms {
 
 /** What stands for "no arm is near": further than any plate is long. mm. */
 const NO_ARM = 1000;
+/** Least plastic between two pockets, mm. Source: design rule. */
+const RIB = 2;
 
 /** Returns the heights of the arms' middles. mm. */
 export function armsAt(given: Parameters): readonly number[] {
@@ -52,23 +54,18 @@ export function armsOf(
   given: Parameters,
   parts: Fittings,
   axisDistance: number,
-  thickness: number,
+  { thickness, relief }: { readonly thickness: number; readonly relief: number },
   printer: Printer,
 ): Arms {
-  const { height, module, threadStart, slotDepth } = given.arm.values;
   const washer = parts.armWasher;
   const { diameter, mediumHole } = parts.armThread;
   const armBoltX = given.armBoltAt ?? Math.round(axisDistance) / 2;
   const spacing = 2 * Math.max(armBoltX, 0.1);
   const straight = spacing * Math.tan((given.leeway * Math.PI) / 180);
   const { clearance } = orElse(leeway, { spacing, angle: given.leeway, diameter }, { clearance: straight });
-  const question = { plate: thickness, washer: washer.thickness, diameter, threadStart, slotDepth };
-  const bolt = slotBolt({ ...question, stock: parts.armStock, layer: printer.layer });
-  const none = { length: 0, counterbore: 0, floor: thickness };
-  const { length, counterbore, floor } = isRefusal(bolt) ? none : bolt;
+  const { length, counterbore, floor } = armBolt(given, parts, thickness, printer);
   const recessWidth = wanted(washer.outside, "headRecess");
-  const beside = (washer.outside + given.wheel.values.outside) / 2 + 1;
-  const tops = armsAt(given).map((at) => Math.abs(at) + (height - module) / 2);
+  const recessLength = recessWidth + clearance;
   return {
     armBoltX,
     armBoltLeast: given.barWidth / 2 + washer.outside / 2 + 1,
@@ -78,15 +75,34 @@ export function armsOf(
     slotLength: mediumHole + clearance,
     slotWidthModelled: uprightHole(mediumHole, printer),
     recessWidth,
-    recessLength: recessWidth + clearance,
+    recessLength,
     recessDepth: counterbore,
     armFloor: floor,
     armBoltLength: length,
     ...distances(given),
-    rowToArmNeed: Math.max((height + parts.fender.outside) / 2 + 1, (height - module) / 2 + beside),
-    armTop: Math.max(0, ...tops),
+    rowToArmNeed: rowToArmNeed(given, parts, relief > 0 ? recessLength : undefined),
+    armTop: Math.max(0, ...armsAt(given).map((at) => Math.abs(at) + outermostGroove(given))),
     armTopMost: given.rowSpacing / 2 + given.margin - washer.outside / 2 - 3,
   };
+}
+
+const outermostGroove = ({ arm }: Parameters) => (arm.values.height - arm.values.module) / 2;
+
+function armBolt(given: Parameters, parts: Fittings, plate: number, printer: Printer) {
+  const { threadStart, slotDepth } = given.arm.values;
+  const { diameter } = parts.armThread;
+  const question = { plate, washer: parts.armWasher.thickness, diameter, threadStart, slotDepth };
+  const bolt = slotBolt({ ...question, stock: parts.armStock, layer: printer.layer });
+  return isRefusal(bolt) ? { length: 0, counterbore: 0, floor: plate } : bolt;
+}
+
+/** `recess` is the length of a counterbore that a pocket under a tyre must not open into: a thin rib would break out. */
+function rowToArmNeed(given: Parameters, parts: Fittings, recess: number | undefined): number {
+  const tyre = given.wheel.values.outside / 2;
+  const beside = tyre + parts.armWasher.outside / 2 + 1;
+  const pocket = recess === undefined ? 0 : tyre + 1 + recess / 2 + RIB;
+  const underBar = (given.arm.values.height + parts.fender.outside) / 2 + 1;
+  return Math.max(underBar, outermostGroove(given) + Math.max(beside, pocket));
 }
 
 function distances(given: Parameters): Pick<Arms, "rowToArm" | "farRowToArm"> {

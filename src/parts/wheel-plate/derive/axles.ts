@@ -1,4 +1,5 @@
 import { isRefusal, results } from "../../../core/calculation.ts";
+import { boltThreadedLength } from "../../../mechanics/bolt-threaded-length.ts";
 import { boltThroughLength } from "../../../mechanics/bolt-through-length.ts";
 import { eccentricShift } from "../../../mechanics/eccentric-shift.ts";
 import { nextStock } from "../../../mechanics/next-stock.ts";
@@ -9,6 +10,7 @@ import type { Printer } from "../../../printing/printer.ts";
 import type { Fittings } from "../fittings.ts";
 import { wheelsOf } from "../layout.ts";
 import type { Parameters } from "../parameters.ts";
+import { CORNERS } from "./faces.ts";
 
 /** What the hole is wider than the body of an eccentric that turns in it, mm. Source: design rule. */
 export const TURNING_PLAY = 0.1;
@@ -70,7 +72,9 @@ export function axlesOf(given: Parameters, parts: Fittings, printer: Printer): A
     eccentricHole,
     eccentricHoleModelled: uprightHole(eccentricHole, printer),
     perDegree: results(eccentricShift, { offset: given.eccentric.values.offset, angle: 0 }).perDegree,
-    touching: given.shimmed ? given.shim.values.outside : Math.max(spacerOutside, hexFlats),
+    touching: given.shimmed
+      ? given.shim.values.outside
+      : Math.max(spacerOutside, CORNERS * hexFlats, given.sandwich ? 0 : parts.washer.outside),
     sandwichGap,
     farGap: sandwichGap - (wheelPlane - given.module / 2 + given.barDepth),
     ...boltsOf(given, parts, { ring, thickness, standoff, spacerLength }),
@@ -103,6 +107,12 @@ function distanceOf(given: Parameters): number {
   }
 }
 
+/** Returns whether a bolt has its thread where the nut of this grip sits. */
+function threadReaches(diameter: number, length: number, grip: number): boolean {
+  const bolt = boltThreadedLength.compute({ diameter, length });
+  return !isRefusal(bolt) && bolt.shank <= grip + 1e-9;
+}
+
 interface Lengths {
   readonly ring: number;
   readonly thickness: number;
@@ -123,7 +133,9 @@ function boltsOf(given: Parameters, parts: Fittings, { ring, thickness, standoff
   const neededFixed = need(gripFixed);
   const neededEccentric = need(gripEccentric);
   const longest = Math.max(kinds.has("fixed") ? neededFixed : 0, kinds.has("eccentric") ? neededEccentric : 0);
-  const boltLength = nextStock(parts.stock, longest) ?? 0;
+  const grip = Math.min(gripFixed, gripEccentric);
+  const threaded = parts.stock.filter((length) => threadReaches(parts.thread.diameter, length, grip));
+  const boltLength = nextStock(threaded, longest) ?? 0;
   return {
     gripFixed,
     gripEccentric,

@@ -25,19 +25,22 @@ export interface Plate {
 
 /** Largest corner radius of the outline, mm. */
 const CORNER = 10;
+/** What a land is at least wider than its hole, less 1, so that its ring is no thin wall, mm. */
+const LAND = 3;
 /** A plate that stands nearer than this to the bearings gets a pocket under each tyre, this deep. mm. */
 const RELIEF = { nearer: 2.5, deep: 0.8 };
 
 /** The rule of reliefOf as a formula. */
 export const reliefRule = "0.8 * max(0, min(1, ceil(2.5 - min(u_e, L_p) - t_sh - 0.000000001)))";
 
-function reliefOf(given: Parameters, axles: Pick<Axles, "standoff" | "spacerLength">): number {
+/** Returns how deep the pockets under the tyres are, 0 for none. mm. */
+export function reliefOf(given: Parameters, axles: Pick<Axles, "standoff" | "spacerLength">): number {
   const ring = given.shimmed ? given.shim.values.thickness : 0;
   const gap = Math.min(axles.standoff, axles.spacerLength) + ring;
   return given.wheelRelief ?? (gap < RELIEF.nearer ? RELIEF.deep : 0);
 }
 
-export function plateOf(given: Parameters, parts: Fittings, axles: Axles, arms: Arms): Plate {
+export function plateOf(given: Parameters, parts: Fittings, axles: Axles, arms: Arms, relief: number): Plate {
   const width = axles.axisDistance + 2 * given.margin;
   const length = given.rowSpacing + 2 * given.margin;
   const corner = Math.min(CORNER, given.margin);
@@ -47,8 +50,9 @@ export function plateOf(given: Parameters, parts: Fittings, axles: Axles, arms: 
     length,
     corner,
     holeToEdge: given.margin - Math.max(axles.fixedHole, axles.eccentricHole) / 2,
-    relief: reliefOf(given, axles),
-    reliefLand: Math.max(given.wheel.values.innerLand, axles.spacerOutside, CORNERS * hexFlats) + 1,
+    relief,
+    reliefLand:
+      Math.max(given.wheel.values.innerLand, axles.spacerOutside, CORNERS * hexFlats, axles.eccentricHole + LAND) + 1,
     volume: volumeOf(given, axles, arms, (width * length - (4 - Math.PI) * corner ** 2) * axles.thickness),
     ...torques(given, parts, axles, arms),
   };

@@ -85,8 +85,10 @@ export const armDimensions: Dimensions<Parameters, Arms> = {
   rowToArmNeed: {
     symbol: "g_rn",
     unit: "mm",
-    meaning: "distance a row and an arm need, for washers and wheels",
-    formula: "max((H_a + D_f) / 2 + 1, (H_a - U_a) / 2 + (D_wa + OD) / 2 + 1)",
+    meaning: "distance a row and an arm need, for washers, wheels and the pockets under tyres",
+    formula:
+      "max((H_a + D_f) / 2 + 1, (H_a - U_a) / 2" +
+      " + max((D_wa + OD) / 2 + 1, min(1, ceil(r_w)) * (OD / 2 + 1 + l_c / 2 + 2)))",
     source: "geometry",
   },
   farRowToArm: {

@@ -106,7 +106,7 @@ export const axleDimensions: Dimensions<Parameters, Axles> = {
     symbol: "D_t",
     unit: "mm",
     meaning: "outside of what touches the wheel's bearings",
-    formula: ({ shimmed }) => (shimmed ? "OD_sh" : "max(OD_s, AF_e)"),
+    formula: ({ shimmed, sandwich }) => (shimmed ? "OD_sh" : `max(OD_s, 1.1547 * AF_e, ${sandwich ? "0" : "D_w"})`),
     source: "geometry",
   },
   sandwichGap: {
@@ -154,8 +154,8 @@ export const axleDimensions: Dimensions<Parameters, Axles> = {
   boltLength: {
     symbol: "L",
     unit: "mm",
-    meaning: "axle bolt; 0 when none that can be had is long enough",
-    formula: '"the shortest bolt in stock that is long enough for every axle',
+    meaning: "axle bolt; 0 when none that can be had fits",
+    formula: '"the shortest bolt in stock that is long enough for every axle and has its thread where the nuts sit',
     source: "common-practice",
   },
   pastFixed: {

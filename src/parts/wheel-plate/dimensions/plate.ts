@@ -27,7 +27,7 @@ export const plateDimensions: Dimensions<Parameters, Plate> = {
     symbol: "D_l",
     unit: "mm",
     meaning: "land round an axle that a relief leaves standing",
-    formula: "max(d1, OD_s, 1.1547 * AF_e) + 1",
+    formula: "max(d1, OD_s, 1.1547 * AF_e, D_e + 3) + 1",
     source: "design-rule",
   },
   volume: {

@@ -1,4 +1,4 @@
-import { up } from "../../core/rounding.ts";
+import { down } from "../../core/rounding.ts";
 import type { Vec2 } from "../../geometry/mesh.ts";
 import { rectangle } from "../../geometry/profile.ts";
 import { cylinder, prism, revolved, type Solid } from "../../geometry/solid.ts";
@@ -7,7 +7,7 @@ import type { Printer } from "../../printing/printer.ts";
 import type { Feature } from "../feature.ts";
 import type { KeepOut } from "../piece.ts";
 
-/** Lead-in at the rim, depth of the relief groove, mm. */
+/** Lead-in at the rim, mm, and the most the relief groove is deep, in whole layers: deeper leaves a thin ridge. */
 const LEAD = 0.6;
 const RELIEF_DEEP = 0.4;
 const OVERRUN = 1;
@@ -51,7 +51,7 @@ export function bearingSeat(seat: BearingSeat, printer: Printer): Feature {
 function pocketTool({ pocket, depth, shoulder, relief, seat, bottom, pad }: BearingSeat, printer: Printer): Solid {
   const [radius, bore] = [uprightHole(pocket, printer) / 2, uprightHole(shoulder, printer) / 2];
   const rim = seat + depth;
-  const groove = seat - up(RELIEF_DEEP, printer.layer);
+  const groove = seat - Math.max(printer.layer, down(RELIEF_DEEP, printer.layer));
   const edge = radius - relief;
   const padRadius = pad === undefined ? 0 : uprightHole(pad.diameter, printer) / 2;
   const start: Vec2[] =

@@ -1,20 +1,19 @@
 import { rectangle } from "../../geometry/profile.ts";
-import { cylinder, moved, prism, type Solid, turned } from "../../geometry/solid.ts";
+import { cylinder, moved, prism, turned } from "../../geometry/solid.ts";
 import type { Feature } from "../feature.ts";
 import { type BearingSeat, bearingSeat } from "../features/bearing-seat.ts";
-import { beltWindow } from "../features/belt-window.ts";
 import { setScrewPath } from "../features/set-screw-path.ts";
 import type { KeepOut } from "../piece.ts";
-import { hasWall, KEY_PATH, LONGEST_KEY, SPAN_LENGTH, type Span, spansOf } from "./derive/clearances.ts";
+import { SPAN_LENGTH, type Span, spansOf } from "./derive/clearances.ts";
+import { KEY_PATH, LONGEST_KEY } from "./derive/key-path.ts";
 import { PAD } from "./derive/stack.ts";
 import type { Foot } from "./modes/mounting.ts";
+import { windows } from "./windows.ts";
 
 /** Clearance that is an error to enter, and one that is a warning, mm; axially the pulley always has the same. */
 const TIGHT = 1;
 const ROOMY = 2;
 const AXIAL = 0.8;
-/** Play round a belt in a window, mm. */
-const WINDOW = 3;
 /** How far the screw is drawn above the pulley, mm. */
 const SCREW_UP = 60;
 
@@ -53,7 +52,7 @@ export function axisHardware(foot: Foot): Feature {
   );
   return {
     adds: [],
-    cuts: [...seat.cuts, ...key.cuts, ...(hasWall(given) ? spans.map((span) => windowOf(span, foot)) : [])],
+    cuts: [...seat.cuts, ...key.cuts, ...windows(foot)],
     keepOuts: [
       ...seat.keepOuts,
       ...key.keepOuts,
@@ -63,21 +62,6 @@ export function axisHardware(foot: Foot): Feature {
       screwBody(foot),
     ],
   };
-}
-
-/** One opening through every wall that the span meets; the roof is steep where the printer could not bridge it. */
-function windowOf({ from, azimuth }: Span, { given, derived, printer }: Foot): Solid {
-  const { plane, residual, bought, postTop } = derived;
-  const across = bought.belt.thickness + 2 * WINDOW;
-  const high = given.beltWidth + 2 * (WINDOW + Math.abs(residual));
-  const normals = given.mount === "in-corner" ? [270, given.cornerAngle + 90] : [270];
-  const openings = normals.map((normal) => {
-    const sine = Math.abs(Math.cos(((azimuth - normal) * Math.PI) / 180));
-    return sine > 0.05 ? across / sine : 0;
-  });
-  const widest = Math.max(...openings);
-  const gable = widest > printer.bridgeComfort ? widest / 2 : 0;
-  return beltWindow({ from, azimuth, length: SPAN_LENGTH, plane, across, high, gable, wallTop: postTop });
 }
 
 function ringBodies({ given, derived }: Foot): KeepOut[] {

@@ -1,7 +1,7 @@
 import { INSERTS } from "../../catalogue/inserts.ts";
 import { THREADS } from "../../catalogue/threads.ts";
 import { row } from "../../core/table.ts";
-import { disc, joined, opening } from "../../geometry/profile.ts";
+import { disc, joined, opening, type Profile } from "../../geometry/profile.ts";
 import { carve, cylinder, moved, prism, revolved, type Solid } from "../../geometry/solid.ts";
 import { uprightHole } from "../../printing/compensation.ts";
 import type { Printer } from "../../printing/printer.ts";
@@ -20,15 +20,14 @@ export function capInsert(): { hole: number; length: number } {
 
 /** Returns the space of the cap over the foot: the foot itself must end below it. */
 export function capKeepOut({ derived }: Foot): KeepOut {
-  const { bearingTop, capTop, housing } = derived;
-  return { name: "bearing cap", body: cylinder(housing, bearingTop, capTop) };
+  const { bearingTop, capTop } = derived;
+  return { name: "bearing cap", body: prism(outlineOf(derived), bearingTop, capTop) };
 }
 
 /** Returns the ring that holds the bearing down. Its underside lies on the outer ring, a little proud of the rim. */
 export function capPiece({ derived, printer }: Foot): Piece {
   const { housing, capBore, capTop, bearingTop, capCircle, bought } = derived;
   const places = CAP.azimuths.map((azimuth) => onCircle(capCircle / 2, azimuth));
-  const outline = joined(disc(housing), ...places.map((place) => disc(CAP.lobe, place)));
   const bore = prism(opening(uprightHole(capBore, printer)), bearingTop - 1, capTop + 1);
   const sink = countersink(bearingTop, capTop, printer);
   const screws = places.map(([x, y]) => moved(sink, [x, y, 0]));
@@ -36,7 +35,7 @@ export function capPiece({ derived, printer }: Foot): Piece {
   return {
     name: "cap",
     title: "bearing cap",
-    solid: carve(prism(outline, bearingTop, capTop), [bore, ...screws]),
+    solid: carve(prism(outlineOf(derived), bearingTop, capTop), [bore, ...screws]),
     count: 1,
     keepOuts: [{ name: "inner ring and what turns with it", body: cylinder(inner, bearingTop, capTop + 20) }],
     contacts: [],
@@ -47,6 +46,11 @@ export function capPiece({ derived, printer }: Foot): Piece {
     ],
     wall: { error: 2 * printer.line, warning: 2 * printer.line },
   };
+}
+
+function outlineOf({ housing, capCircle }: Foot["derived"]): Profile {
+  const lobes = CAP.azimuths.map((azimuth) => disc(CAP.lobe, onCircle(capCircle / 2, azimuth)));
+  return joined(disc(housing), ...lobes);
 }
 
 function countersink(bottom: number, top: number, printer: Printer): Solid {

@@ -1,31 +1,47 @@
+import { letteringWidth } from "../../geometry/lettering.ts";
 import type { Solid } from "../../geometry/solid.ts";
 import { engraveRound, textHeight } from "../features/round-engraving.ts";
+import { freeArc } from "./free-arc.ts";
 import type { Foot } from "./modes/mounting.ts";
 
 /** Free height above and below a line of text, and between two lines, mm. */
 const EDGE = 1.5;
 const GAP = 1.5;
-/** The text covers at most this much of the housing's diameter: beyond, it would be read at a slant. */
-const SHARE = 0.6;
+const LEAD_IN = 0.6;
+const TALLEST = 6;
+/** Shares of the housing's diameter that the text may cover, widest first: beyond, it would be read at a slant. */
+const SHARES = [0.6, 0.5, 0.4];
+/** Room between text and what stands beside it, degrees. */
+const BESIDE = 4;
 
-/** Returns the label and the seat's height, cut 0.4 mm into the round front of the housing. */
+/** Returns the label and the seat's height, cut 0.4 mm into the bare part of the housing's round wall. */
 export function engraving(foot: Foot): Solid[] {
   const { given, derived, mark = "" } = foot;
-  const { housing, seat, bed, rim } = derived;
-  const azimuth = azimuthOf(foot);
-  const [low, high] = [lowestOf(foot), rim - EDGE - 0.6];
-  const wide = (given.cap ? 0.45 : SHARE) * 2 * housing;
-  const below = `${seat.toFixed(2)}${mark}`;
-  const room = high - low;
-  const half = (room - GAP) / 2;
-  const lines = [given.label, below].filter((text) => text.trim() !== "");
-  if (bed > rim) return [];
-  const two = lines.length === 2 && lines.every((text) => textHeight(text, wide, half) !== undefined);
-  if (!two) return engraveRound(below, housing, azimuth, (low + high) / 2, [wide, Math.min(6, room)]);
-  const tall = Math.min(6, half);
-  const middle = (low + high) / 2;
+  const seat = `${derived.seat.toFixed(2)}${mark}`;
+  const lines = [given.label, seat].filter((text) => text.trim() !== "");
+  for (const wanted of lines.length === 2 ? [lines, [seat]] : [[seat]]) {
+    for (const share of SHARES) {
+      const text = written(wanted, 2 * share * derived.housing, foot);
+      if (text.length > 0) return text;
+    }
+  }
+  return [];
+}
+
+/** Returns lines of text no wider than `wide`, the first on top; nothing when they do not fit. */
+function written(lines: readonly string[], wide: number, foot: Foot): Solid[] {
+  const { housing, rim } = foot.derived;
+  const [low, high] = [lowestOf(foot), rim - EDGE - LEAD_IN];
+  const tall = Math.min(TALLEST, (high - low - GAP * (lines.length - 1)) / lines.length);
+  const heights = lines.map((text) => textHeight(text, wide, tall));
+  const widths = lines.map((text, index) => letteringWidth(text, heights[index] ?? TALLEST));
+  if (heights.includes(undefined)) return [];
+  const half = (Math.asin(Math.min(1, Math.max(...widths) / 2 / housing)) * 180) / Math.PI + BESIDE;
+  const azimuth = freeArc(foot, foot.given.mount === "in-corner" ? foot.given.cornerAngle / 2 : 90, half);
+  if (azimuth === undefined) return [];
+  const top = (low + high + tall * lines.length + GAP * (lines.length - 1)) / 2;
   return lines.flatMap((text, index) => {
-    const z = middle + (index === 0 ? 1 : -1) * (tall / 2 + GAP / 2);
+    const z = top - tall / 2 - index * (tall + GAP);
     return engraveRound(text, housing, azimuth, z, [wide, tall]);
   });
 }
@@ -34,23 +50,4 @@ export function engraving(foot: Foot): Solid[] {
 function lowestOf({ given, derived }: Foot): number {
   const { plate, bed } = derived;
   return given.mount === "on-top" || given.mount === "under" ? bed + plate + EDGE + 1.5 : bed + EDGE;
-}
-
-/** The side of the housing that looks away from the bar, and from the posts of a bridge and the cap's lobes. */
-function azimuthOf({ given, derived }: Foot): number {
-  const away = given.mount === "in-corner" ? 45 : 90;
-  if (derived.posts.length === 2)
-    return betweenPosts(
-      derived.posts.map(({ azimuth }) => azimuth),
-      away,
-    );
-  return given.cap ? 35 : away;
-}
-
-/** The middle of the gap between two posts that lies nearer to the wanted direction. */
-function betweenPosts([first = 0, second = 180]: readonly number[], away: number): number {
-  const gap = (((second - first) % 360) + 360) % 360;
-  const middles = [first + gap / 2, first + gap / 2 + 180];
-  const off = (azimuth: number) => Math.abs(((((azimuth - away) % 360) + 540) % 360) - 180);
-  return middles.reduce((best, each) => (off(each) < off(best) ? each : best));
 }

@@ -28,6 +28,7 @@ export function givens({ given, derived, printer }: Case<Parameters, Derived>): 
     toothWidth,
     flangeThickness,
     hubLength,
+    hubDiameter,
     height,
     setScrewCount,
     setScrewFromEnd,
@@ -39,6 +40,7 @@ export function givens({ given, derived, printer }: Case<Parameters, Derived>): 
     toothWidth,
     flangeThickness,
     hubLength,
+    hubDiameter,
     height,
     setScrewCount,
     setScrewFromEnd,
@@ -56,6 +58,7 @@ export function givens({ given, derived, printer }: Case<Parameters, Derived>): 
       toothWidth: "w_t",
       flangeThickness: "t_f",
       hubLength: "h_hub",
+      hubDiameter: "D_h",
       height: "H_p",
       setScrewCount: "n_ss",
       setScrewFromEnd: "h_ss",
@@ -74,6 +77,7 @@ export function givens({ given, derived, printer }: Case<Parameters, Derived>): 
     mm("d_bolt", bolt.diameter, "diameter of the mount bolts", "iso-261"),
     mm("d_hole", bolt.hole, "hole of the mount bolts", "iso-273"),
     mm("D_w", bolt.washerDiameter, "washer of the mount bolts", "iso-7089"),
+    mm("D_collar", collar.outside, "outside of the clamp collar", "common-practice"),
     mm("w_collar", collar.width, "width of the clamp collar", "common-practice"),
   ];
 }

@@ -16,6 +16,8 @@ export interface Tower {
   readonly top: number;
 }
 
+/** The plate from which a wall rises: in a walled foot belts have windows through it. */
+export const BACK_PLATE = "back plate";
 /** How far bars reach past the foot, mm. */
 const FAR = 300;
 /** Play between an upright bar and the plates that embrace it, per side, mm. */
@@ -35,6 +37,11 @@ export function box(x0: number, y0: number, x1: number, y1: number): Vec2[] {
     [x1, y1],
     [x0, y1],
   ];
+}
+
+/** Returns half the width of a wall; round an upright bar the whole front plate goes on upwards. */
+export function wallHalf({ mount }: Parameters, { bar }: Bought, { besides, plate }: Housing & Fixing): number {
+  return mount === "on-post" ? bar.width / 2 + CHEEK_PLAY + plate : besides;
 }
 
 /** Returns what maps the frame of a straight bar (x along it, y away from it) to the second bar of a corner. */
@@ -72,7 +79,7 @@ export function barBoxes(given: Parameters, { bar }: Bought, { axis, axisB }: Fo
 /** Returns the plates that stand beside the housing, each with its top. */
 export function plateBoxes(given: Parameters, { bar }: Bought, foot: Foot): Tower[] {
   const { axis, axisB, plate, plateHalf, plateTop, margin, bed } = foot;
-  const plates = { name: "back plate", top: plateTop };
+  const plates = { name: BACK_PLATE, top: plateTop };
   switch (given.mount) {
     case "on-side":
       return [{ ...plates, outline: box(-plateHalf, -axis, plateHalf, -axis + plate) }];

@@ -4,6 +4,7 @@ import { layerAbove } from "../../../printing/layers.ts";
 import type { Printer } from "../../../printing/printer.ts";
 import type { Bought } from "../bought.ts";
 import type { Parameters } from "../parameters.ts";
+import { CAP, CAP_AIR, lobeReach } from "./cap.ts";
 
 /** One upright that carries the bridge. */
 export interface Post {
@@ -17,6 +18,8 @@ export interface Posts {
   /** Empty unless the foot is bridged. */
   readonly posts: readonly Post[];
   readonly pulleyRadius: number;
+  /** The widest thing that turns: flange, hub or clamp collar. */
+  readonly turningRadius: number;
   readonly postRadius: number;
 }
 
@@ -26,19 +29,24 @@ export interface Bridge {
   readonly bridgeSeat: number;
 }
 
-/** Section of a post, along the radius and across it, and how far its centre stands from the flange, mm. */
-export const POST = { radial: 12, tangential: 28, off: 8 };
+/** Section of a post, how far its centre stands from the flange, and its inner face from the bearing's pocket, mm. */
+export const POST = { radial: 12, tangential: 28, off: 8, offPocket: 1.6 };
 /** Least thickness of the bridge and least floor under its bearing, mm. */
 const BRIDGE = { least: 8, floor: 3 };
 /** Free height over the pulley, mm. */
 export const OVER_PULLEY = 3;
 
-/** Returns the posts of a bridge in plan: at the tangent points, where no belt runs. */
-export function postsOf(given: Parameters, { pulley }: Bought): Posts {
+/** Returns the posts of a bridge in plan: at the tangent points, where no belt runs. `pocket` is the bearing's. */
+export function postsOf(given: Parameters, { pulley, collar }: Bought, pocket: number): Posts {
   const pulleyRadius = pulley.flangeDiameter / 2;
-  const postRadius = pulleyRadius + POST.off;
+  const collarRadius = given.thrust === "collar" ? collar.outside / 2 : 0;
+  const turningRadius = Math.max(pulleyRadius, pulley.hubDiameter / 2, collarRadius);
+  const inner = given.cap
+    ? Math.max(pocket / 2 + given.wall, lobeReach(pocket, CAP.azimuths[0] ?? 90)) + CAP_AIR
+    : pocket / 2 + POST.offPocket;
+  const postRadius = Math.max(turningRadius + POST.off, inner + POST.radial / 2);
   const azimuths = given.style === "bridged" ? (given.postAzimuths ?? tangentAzimuths(given)) : [];
-  return { pulleyRadius, postRadius, posts: azimuths.map((azimuth) => postAt(azimuth, postRadius)) };
+  return { pulleyRadius, turningRadius, postRadius, posts: azimuths.map((azimuth) => postAt(azimuth, postRadius)) };
 }
 
 /** A right span touches the pulley 90 degrees behind its direction, a left one 90 degrees ahead. */

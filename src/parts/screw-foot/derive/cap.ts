@@ -1,4 +1,4 @@
-import { up } from "../../../core/rounding.ts";
+import { cosDeg, up } from "../../../core/rounding.ts";
 import type { Bought } from "../bought.ts";
 import type { Parameters } from "../parameters.ts";
 import type { Stack } from "./stack.ts";
@@ -12,6 +12,14 @@ export interface Cap {
 
 /** Thickness of the cap, and how far its screws stand outside the pocket, mm. */
 export const CAP = { thick: 3, screwsOff: 9, lobe: 4.2, azimuths: [90, 210, 330] };
+/** Air round the cap, mm. */
+export const CAP_AIR = 0.5;
+
+/** Returns how far the lobes for the cap's screws reach in a direction (degrees), for a pocket of this diameter. */
+export function lobeReach(pocket: number, azimuth: number): number {
+  const shares = CAP.azimuths.map((each) => cosDeg(azimuth - each));
+  return ((pocket + CAP.screwsOff) / 2) * Math.max(...shares) + CAP.lobe;
+}
 
 interface Stacked extends Stack {
   readonly pocket: number;

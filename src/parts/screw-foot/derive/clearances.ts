@@ -3,12 +3,13 @@ import type { Vec2 } from "../../../geometry/mesh.ts";
 import type { Bought } from "../bought.ts";
 import type { Parameters } from "../parameters.ts";
 import { stretchToOutline } from "../plan.ts";
-import { barBoxes, hasBackPlate, plateBoxes, type Tower } from "../surroundings.ts";
+import { BACK_PLATE, barBoxes, hasBackPlate, plateBoxes, type Tower } from "../surroundings.ts";
 import type { Bridge, Posts } from "./bridge.ts";
 import type { Corner } from "./corner.ts";
 import { type Extents, extentsOf } from "./extents.ts";
 import type { Fixing } from "./fixing.ts";
 import type { Housing } from "./housing.ts";
+import { type KeyPath, keyPathOf } from "./key-path.ts";
 import type { Service } from "./service.ts";
 import type { Stack } from "./stack.ts";
 
@@ -18,13 +19,10 @@ export interface Gap {
   readonly gap: number;
 }
 
-export interface Clearances extends Extents {
+export interface Clearances extends Extents, KeyPath {
   readonly clearance: number;
   /** The narrowest gap in words. */
   readonly closest: string;
-  readonly keyLength: number;
-  /** What stands in the key's way; undefined when it is free. */
-  readonly keyMeets: string | undefined;
 }
 
 /** A belt span as it leaves the pulley: where it is tangent, where it is 60 mm on. At the middle of the belt. */
@@ -35,23 +33,19 @@ export interface Span {
   readonly to: Vec2;
 }
 
-/** How far out a belt span is looked at, and how far a key must reach, mm. */
+/** How far out a belt span is looked at, mm. */
 export const SPAN_LENGTH = 60;
-export const LONGEST_KEY = 80;
-/** Diameter of the straight path to a set screw, mm. */
-export const KEY_PATH = 5;
 
 export type Foot = Posts & Housing & Fixing & Stack & Corner & Bridge & Service;
 
-/** Returns the gaps round the pulley and the belt, and the way of the key to the set screw. mm. */
+/** Returns the gaps round the pulley and the belt, the way of the key to the set screw, and the part's size. mm. */
 export function clearancesOf(given: Parameters, bought: Bought, foot: Foot): Clearances {
   const gaps = gapsOf(given, bought, foot);
   const closest = gaps.reduce((best, each) => (each.gap < best.gap ? each : best));
   return {
     clearance: closest.gap,
     closest: closest.what,
-    keyLength: keyLengthOf(given, bought, foot),
-    keyMeets: keyMeets(given, bought, foot),
+    ...keyPathOf(given, bought, foot, hasWall(given)),
     ...extentsOf(given, bought, foot),
   };
 }
@@ -77,7 +71,10 @@ function gapsOf(given: Parameters, bought: Bought, foot: Foot): Gap[] {
       gap: Math.max(stretchToOutline(span.from, span.to, outline) - half, belowBelt - top),
     }));
   const walled = hasWall(given);
-  const towers = [...barBoxes(given, bought, foot), ...(walled ? [] : plateBoxes(given, bought, foot))];
+  const towers = [
+    ...barBoxes(given, bought, foot),
+    ...plateBoxes(given, bought, foot).filter(({ name }) => !walled || name !== BACK_PLATE),
+  ];
   return [...turning(given, bought, foot), ...towers.flatMap(passing), ...postGaps(spans, half, foot)];
 }
 
@@ -86,13 +83,18 @@ export function hasWall(given: Parameters): boolean {
 }
 
 /** The pulley and the belt on it against the mating faces, or the walls that stand on them. */
-function turning(given: Parameters, { pulley }: Bought, { axis, axisB, plate, beltRadius, pulleyRadius }: Foot): Gap[] {
+function turning(
+  given: Parameters,
+  { pulley, collar }: Bought,
+  { axis, axisB, plate, beltRadius, pulleyRadius }: Foot,
+): Gap[] {
   const thing = hasWall(given) ? "wall" : "bar";
   const thick = hasWall(given) ? plate : 0;
   const round = [
     { name: "pulley flange", radius: pulleyRadius },
     { name: "pulley hub", radius: pulley.hubDiameter / 2 },
     { name: "belt on the pulley", radius: beltRadius },
+    ...(given.thrust === "collar" ? [{ name: "clamp collar", radius: collar.outside / 2 }] : []),
   ];
   const offsets = given.mount === "on-top" ? [] : given.mount === "in-corner" ? [axis, axisB] : [axis];
   const free = { what: "pulley and nothing beside it", gap: 99 };
@@ -104,64 +106,15 @@ function turning(given: Parameters, { pulley }: Bought, { axis, axisB, plate, be
   ];
 }
 
-function postGaps(spans: readonly Span[], half: number, { posts, pulleyRadius }: Foot): Gap[] {
+function postGaps(spans: readonly Span[], half: number, { posts, turningRadius }: Foot): Gap[] {
   return posts.flatMap(({ section, azimuth }) => [
     {
-      what: `pulley flange and the post at ${azimuth} deg`,
-      gap: stretchToOutline([0, 0], [0, 0], section) - pulleyRadius,
+      what: `pulley or collar and the post at ${azimuth} deg`,
+      gap: stretchToOutline([0, 0], [0, 0], section) - turningRadius,
     },
     ...spans.map(({ name, from, to }) => ({
       what: `${name} and the post at ${azimuth} deg`,
       gap: stretchToOutline(from, to, section) - half,
     })),
   ]);
-}
-
-function keyMeets(given: Parameters, bought: Bought, foot: Foot): string | undefined {
-  const { keyAzimuth, framePosts } = given;
-  const [c, s] = [cosDeg(keyAzimuth), sinDeg(keyAzimuth)];
-  const from = bought.pulley.hubDiameter / 2;
-  const to = from + LONGEST_KEY;
-  const below = foot.setScrewHeight - KEY_PATH / 2;
-  const uprights = framePosts.map(({ x, y, width }): Tower => {
-    const half = width / 2;
-    const outline: Vec2[] = [
-      [x - half, y - half],
-      [x + half, y - half],
-      [x + half, y + half],
-      [x - half, y + half],
-    ];
-    return { name: "post of the frame", outline, top: 1e4 };
-  });
-  const met = [...barBoxes(given, bought, foot), ...uprights].find(({ outline, top }) => {
-    const gap = stretchToOutline([from * c, from * s], [to * c, to * s], outline);
-    return gap < KEY_PATH / 2 - 1e-9 && below < top - 1e-9;
-  });
-  return met?.name;
-}
-
-/** Returns how far the key runs from the hub until it is past the foot's own walls and posts; 0 in free air. */
-function keyLengthOf(given: Parameters, bought: Bought, foot: Foot): number {
-  const hub = bought.pulley.hubDiameter / 2;
-  const direction: Vec2 = [cosDeg(given.keyAzimuth), sinDeg(given.keyAzimuth)];
-  const far: Vec2 = [direction[0] * 1000, direction[1] * 1000];
-  const walls = hasWall(given) ? wallDistances(given, foot, direction) : [];
-  const posts = foot.posts
-    .filter(({ section }) => stretchToOutline([0, 0], far, section) < KEY_PATH / 2)
-    .map(({ section }) => Math.max(...section.map(([x, y]) => x * direction[0] + y * direction[1])));
-  return Math.max(0, ...[...walls, ...posts].map((distance) => distance - hub));
-}
-
-function wallDistances(given: Parameters, { axis, axisB, besides }: Foot, [c, s]: Vec2): number[] {
-  const normals: readonly (readonly [number, Vec2])[] = [
-    [axis, [0, -1]],
-    ...(given.mount === "in-corner" ? [[axisB, [-sinDeg(given.cornerAngle), cosDeg(given.cornerAngle)]] as const] : []),
-  ];
-  return normals.flatMap(([offset, [nx, ny]]) => {
-    const towards = c * nx + s * ny;
-    if (towards <= 1e-6) return [];
-    const distance = offset / towards;
-    const aside = Math.abs(c * distance * ny - s * distance * nx);
-    return aside <= besides + KEY_PATH ? [distance] : [];
-  });
 }

@@ -21,6 +21,8 @@ export interface Extents {
 export const DOWEL = { diameter: 6, height: 3, hole: 6.2, deep: 3.2 };
 /** A seat this high over the bar gets a wider base and ribs. */
 export const TALL_SEAT = 25;
+/** Ribs of a tall column: thickness, and where they stand, mm and degrees. */
+export const RIBS = { thick: 5, azimuths: [45, 135, 225, 315] };
 /** How much wider the base of a tall column is, mm. */
 export const BASE_WIDER = 10;
 

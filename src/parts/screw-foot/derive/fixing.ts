@@ -9,6 +9,7 @@ import { boltTorque, type Printer } from "../../../printing/printer.ts";
 import type { Bought } from "../bought.ts";
 import type { Parameters } from "../parameters.ts";
 import { type Posts, postReach } from "./bridge.ts";
+import { lobeReach } from "./cap.ts";
 import type { Housing } from "./housing.ts";
 
 export interface Fixing {
@@ -29,15 +30,23 @@ export interface Fixing {
   readonly torqueAllowed: number;
 }
 
+/** The plates already keep washers 2 mm off; a lobe needs only this much less, mm. */
+const LOBE_PASSES = 1.5;
+
 /** Returns where the mount bolts stand, how long they are and how hard they may pull. */
 export function fixingOf(
   given: Parameters,
   bought: Bought,
-  { housing, pulleyRadius, posts, plate }: Housing & Posts,
+  { housing, turningRadius, posts, plate, pocket }: Housing & Posts,
   printer: Printer,
 ): Fixing {
   const { bar, bolt } = bought;
-  const besides = Math.max(housing, pulleyRadius + 2, ...alongBars(given).map((along) => postReach(posts, along)));
+  const besides = Math.max(
+    housing,
+    turningRadius + 2,
+    ...alongBars(given).map((along) => postReach(posts, along)),
+    lobesBeside(given, pocket),
+  );
   const margin = Math.max(8, bolt.washerDiameter / 2 + 3);
   const boltX = given.mount === "under" ? besides : besides + 2 + bolt.washerDiameter / 2;
   const rowHeights = rowsOf(bar.height, bar.module);
@@ -52,6 +61,11 @@ export function fixingOf(
     ...lengthOf(given, bought, plate, printer),
     ...clampOf(bought, printer),
   };
+}
+
+/** What the lobes of a cap add: a washer must pass them, and the key to a bolt of a corner. */
+function lobesBeside({ cap, mount }: Parameters, pocket: number): number {
+  return cap ? lobeReach(pocket, mount === "in-corner" ? 90 : 0) - LOBE_PASSES : 0;
 }
 
 /** Directions in which the plates run away from the axis. */

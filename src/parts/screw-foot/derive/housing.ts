@@ -6,7 +6,8 @@ import { type Fit, wanted } from "../../../printing/fits.ts";
 import type { Printer } from "../../../printing/printer.ts";
 import type { Bought } from "../bought.ts";
 import type { Parameters } from "../parameters.ts";
-import { type Posts, postReach } from "./bridge.ts";
+import { POST, type Posts, postReach } from "./bridge.ts";
+import { CAP_AIR, lobeReach } from "./cap.ts";
 
 export interface Housing {
   readonly pocket: number;
@@ -32,10 +33,15 @@ export const RELIEF = { wider: 0.3, deep: 0.4 };
 /** Offsets of the axis are whole steps, mm. */
 const STEP = 0.5;
 
+/** Returns the diameter that the bearing's pocket shall have when it is printed. */
+export function pocketOf({ pocketFit }: Parameters, { bearing }: Bought): number {
+  return wanted(bearing.outside, FIT_OF[pocketFit]);
+}
+
 /** Returns the bearing's housing and how far its axis stands off the bar. */
 export function housingOf(given: Parameters, bought: Bought, posts: Posts, printer: Printer): Housing {
   const { bearing } = bought;
-  const pocket = wanted(bearing.outside, FIT_OF[given.pocketFit]);
+  const pocket = pocketOf(given, bought);
   const housing = pocket / 2 + given.wall;
   const shoulder = given.shoulderBore ?? up(bearing.outerLand, 0.1);
   const radii = { housing, pocket, ...pulleyRadii(bought) };
@@ -76,19 +82,27 @@ interface Radii {
 function axes(given: Parameters, radii: Radii, posts: Posts, plate: number): { axis: number; axisB: number } {
   const { mount, cornerAngle } = given;
   if (mount === "on-top") return { axis: 0, axisB: 0 };
-  const air = mount === "under" ? STEP : 0;
-  const own = ownOffset(given, radii, posts, plate);
-  const towards = (x: number, y: number) => up(Math.max(own, postReach(posts.posts, [x, y]) + air), STEP);
-  const axis = given.axisOffset ?? towards(0, -1);
-  const second = given.axisOffsetB ?? towards(-sinDeg(cornerAngle), cosDeg(cornerAngle));
+  const axis = given.axisOffset ?? offsetTowards(270, given, radii, posts, plate);
+  const second = given.axisOffsetB ?? offsetTowards(cornerAngle + 90, given, radii, posts, plate);
   return { axis, axisB: mount === "in-corner" ? second : 0 };
 }
 
+/** The offset from a face that lies in a direction: room for what turns, for posts and for the lobes of a cap. */
+function offsetTowards(azimuth: number, given: Parameters, radii: Radii, posts: Posts, plate: number): number {
+  const air = given.mount === "under" ? STEP : 0;
+  const reach = postReach(posts.posts, [cosDeg(azimuth), sinDeg(azimuth)]) + air;
+  const lobes = given.cap ? lobeReach(radii.pocket, azimuth) + air : 0;
+  return up(tidy(Math.max(ownOffset(given, radii, posts, plate, lobes), reach, lobes)), STEP);
+}
+
 /** The offset before rounding: room for housing, flange and belt, behind them the wall or the posts of a bridge. */
-function ownOffset(given: Parameters, { housing, pocket, beltRadius }: Radii, posts: Posts, plate: number): number {
-  const open = Math.max(housing + 0.5, posts.pulleyRadius + 3, beltRadius + 3);
+function ownOffset(given: Parameters, radii: Radii, posts: Posts, plate: number, lobes: number): number {
+  const { housing, pocket, beltRadius } = radii;
+  const open = Math.max(housing + 0.5, posts.turningRadius + 3, beltRadius + 3);
   if (given.style === "walled") {
-    return tidy(Math.max(open, plate + posts.pulleyRadius + 2, plate + beltRadius + 3, plate + pocket / 2 + 1));
+    // The bearing goes in past the wall, and so does its cap.
+    const wayIn = given.cap ? Math.max(housing, lobes) + CAP_AIR : pocket / 2 + 1;
+    return Math.max(open, plate + Math.max(posts.turningRadius + 2, beltRadius + 3, wayIn));
   }
-  return tidy(given.style === "bridged" ? Math.max(open, posts.pulleyRadius + 14) : open);
+  return given.style === "bridged" ? Math.max(open, posts.postRadius + POST.radial / 2) : open;
 }

@@ -6,7 +6,7 @@ import { type Cap, capOf } from "./cap.ts";
 import { type Clearances, clearancesOf } from "./clearances.ts";
 import { type Corner, cornerOf } from "./corner.ts";
 import { type Fixing, fixingOf } from "./fixing.ts";
-import { type Housing, housingOf } from "./housing.ts";
+import { type Housing, housingOf, pocketOf } from "./housing.ts";
 import { type Loads, loadsOf } from "./loads.ts";
 import { type Service, serviceOf } from "./service.ts";
 import { type Stack, stackOf } from "./stack.ts";
@@ -19,7 +19,7 @@ export interface Derived extends Posts, Housing, Fixing, Stack, Corner, Bridge, 
 /** Returns everything that follows from the parameters: mm, N, MPa. Never throws on what the schema accepts. */
 export function derive(given: Parameters, printer: Printer): Derived {
   const bought = boughtFor(given);
-  const posts = postsOf(given, bought);
+  const posts = postsOf(given, bought, pocketOf(given, bought));
   const housing = { ...posts, ...housingOf(given, bought, posts, printer) };
   const fixing = { ...housing, ...fixingOf(given, bought, housing, printer) };
   const stack = { ...fixing, ...stackOf(given, bought, fixing, printer) };

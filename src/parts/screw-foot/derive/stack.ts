@@ -36,6 +36,8 @@ export interface Stack {
 const SHIMS = [0.1, 0.2, 0.3, 0.5, 1];
 /** A seat higher than this over the bar is an error. */
 export const TALLEST_SEAT = 60;
+/** Beside an upright bar a foot is as tall as its floor and pocket, wherever it hangs. */
+const ANY_HEIGHT = 1000;
 /** A hardened pad under the screw's tip: thickness, and the diameter of its recess, mm. */
 export const PAD = { thick: 3, recess: 10.1 };
 
@@ -113,7 +115,7 @@ function choose(given: Parameters, bought: Bought, lowest: number): Chosen {
     bearing: bearing.width,
     stacks: [washers.map(({ thickness }) => thickness)],
     lowest,
-    highest: TALLEST_SEAT,
+    highest: given.mount === "on-post" ? ANY_HEIGHT : TALLEST_SEAT,
   });
   return { ...common, hubPoints: isRefusal(candidates) ? "down" : best(candidates, lowest).hub };
 }

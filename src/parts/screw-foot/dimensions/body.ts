@@ -2,15 +2,19 @@ import type { Parameters } from "../parameters.ts";
 import { mm, of } from "./entry.ts";
 
 const ADDS = { "drop-in": "D + 0.12", push: "D", press: "D - 0.08" };
-const OPEN = "max(R_h + 0.5, R_f + 3, r_b + 3)";
+const OPEN = "R_h + 0.5, R_t + 3, r_b + 3";
 
 /** The offset follows what stands behind the pulley; round the posts of a bridge it is found by their corners. */
-function offset(given: Parameters, own: number | undefined): string {
+function offset(given: Parameters, own: number | undefined, towards: string): string {
   if (own !== undefined) return `${own}`;
   if (given.mount === "on-top") return "0";
   if (given.style === "bridged") return '"room for housing, flange, belt and the posts of the bridge, up to 0.5"';
-  const walled = `max(${OPEN}, t_bp + R_f + 2, t_bp + r_b + 3, t_bp + D_p / 2 + 1)`;
-  return `up(${given.style === "walled" ? walled : OPEN}, 0.5)`;
+  const lobes = given.cap ? `(D_p + 9) / 2 * max(cosd(${towards} - 210), cosd(${towards} - 330)) + 4.2` : "0";
+  const air = given.mount === "under" ? " + 0.5" : "";
+  const wayIn = given.cap ? `max(R_h, ${lobes}${air}) + 0.5` : "D_p / 2 + 1";
+  const walled = `, t_bp + max(R_t + 2, r_b + 3, ${wayIn})`;
+  const cap = given.cap ? `, ${lobes}${air}` : "";
+  return `up(max(${OPEN}${given.style === "walled" ? walled : ""}${cap}), 0.5)`;
 }
 
 function usualPlate({ mount, bar, plate }: Parameters): string {
@@ -22,10 +26,24 @@ function usualPlate({ mount, bar, plate }: Parameters): string {
 
 const CHOSEN = '"the shortest stock length inside the slot\'s window, or the longest below it with a counterbore"';
 
+function besides({ style, cap, mount }: Parameters): string {
+  if (style === "bridged") return '"the housing, what turns + 2, the posts of the bridge, the lobes of a cap"';
+  if (!cap) return "max(R_h, R_t + 2)";
+  return `max(R_h, R_t + 2, (D_p + 9) / 2 * ${mount === "in-corner" ? "1" : "cosd(30)"} + 4.2 - 1.5)`;
+}
+
 /** The housing, the plates and the bolts that hold them. */
 export const bodyDimensions = {
   pulleyRadius: mm("R_f", "radius of the pulley's flange", "D_f / 2", "geometry"),
-  postRadius: mm("R_post", "centre of a bridge post from the axis", "R_f + 8"),
+  turningRadius: mm(
+    "R_t",
+    "widest thing that turns",
+    ({ thrust }) => (thrust === "collar" ? "max(R_f, D_h / 2, D_collar / 2)" : "max(R_f, D_h / 2)"),
+    "geometry",
+  ),
+  postRadius: mm("R_post", "centre of a bridge post from the axis", ({ cap }) =>
+    cap ? "max(R_t + 8, max(R_h, (D_p + 9) / 2 + 4.2) + 6.5)" : "max(R_t + 8, D_p / 2 + 7.6)",
+  ),
   pocket: mm("D_p", "pocket of the bearing, wanted", ({ pocketFit }) => ADDS[pocketFit]),
   pocketModelled: mm("D_pm", "pocket as modelled, on the flats", "D_p + holeShrinkV * (1 - shrink / 100)", "geometry"),
   housing: mm("R_h", "radius of the housing", "D_p / 2 + t_wall"),
@@ -48,13 +66,11 @@ export const bodyDimensions = {
   ring: mm("w_ring", "width of the shoulder's ring", "(D_p - d_sh) / 2", "geometry"),
   relief: mm("w_rel", "width of the groove that frees the bearing's corner", "r_s + 0.3"),
   plate: mm("t_bp", "plate against the bar", usualPlate),
-  axis: mm("a", "mating face to the screw's axis", (given) => offset(given, given.axisOffset)),
+  axis: mm("a", "mating face to the screw's axis", (given) => offset(given, given.axisOffset, "270")),
   axisB: mm("a_x", "second mating face to the screw's axis", (given) =>
-    given.mount === "in-corner" ? offset(given, given.axisOffsetB) : "0",
+    given.mount === "in-corner" ? offset(given, given.axisOffsetB, "(gamma + 90)") : "0",
   ),
-  besides: mm("R_x", "half width that stands beside the bolts", ({ style }) =>
-    style === "bridged" ? '"the housing, the flange + 2, or the posts of the bridge"' : "max(R_h, R_f + 2)",
-  ),
+  besides: mm("R_x", "half width that stands beside the bolts", besides),
   margin: mm("m_e", "bolt to the end of the plate", "max(8, D_w / 2 + 3)"),
   boltX: mm("x_b", "bolts to each side of the axis", ({ mount }) => (mount === "under" ? "R_x" : "R_x + 2 + D_w / 2")),
   plateHalf: mm("w_half", "half width of the plate", "x_b + m_e"),

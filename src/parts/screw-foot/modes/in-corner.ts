@@ -20,6 +20,8 @@ const KEY_FROM_CORNER = 8;
 interface Leg {
   readonly axis: number;
   readonly toCorner: number;
+  /** How much further from the corner the other bar's face lies for each mm off this one: 0 in a right corner. */
+  readonly lean: number;
   readonly bolts: readonly number[];
   readonly end: number;
   /** Takes a body, or a point in plan, from the leg's frame to the foot's. */
@@ -56,6 +58,7 @@ function legsOf({ given, derived }: Foot): readonly [Leg, Leg] {
   const first: Leg = {
     axis,
     toCorner: cornerToAxis,
+    lean: c / s,
     bolts: [bolt1 - cornerToAxis, bolt2 - cornerToAxis],
     end: plateLength - cornerToAxis,
     place: (solid) => solid,
@@ -67,6 +70,7 @@ function legsOf({ given, derived }: Foot): readonly [Leg, Leg] {
   const second: Leg = {
     axis: axisB,
     toCorner: cornerToAxisB,
+    lean: c / s,
     bolts: [bolt1B - cornerToAxisB, bolt2B - cornerToAxisB],
     end: plateLengthB - cornerToAxisB,
     place: (of) => ({ kind: "placed", of, placement: [c, s, 0, 0, s, -c, 0, 0, 0, 0, 1, 0] }),
@@ -79,9 +83,20 @@ function legsOf({ given, derived }: Foot): readonly [Leg, Leg] {
   return [first, second];
 }
 
-/** Returns a rectangle of a leg's frame as an outline in plan. */
-function strip({ point, mirrors }: Leg, x0: number, y0: number, x1: number, y1: number): Profile {
-  const corners = box(x0, y0, x1, y1).map(point);
+/** Returns the outline in plan of what lies on a leg's bar from x0 to x1, `thick` mm off its face. */
+function strip(leg: Leg, x0: number, x1: number, thick: number): Profile {
+  return outlineOf(leg, box(x0, -leg.axis, x1, -leg.axis + thick));
+}
+
+/** The same from the corner on: its end follows the face of the other bar, be the corner narrow or wide. */
+function fromCorner(leg: Leg, x1: number, thick: number): Profile {
+  const { axis, toCorner, lean } = leg;
+  const [low = [0, 0], ...rest] = box(-toCorner, -axis, x1, -axis + thick);
+  return outlineOf(leg, [low, ...rest.slice(0, 2), [-toCorner + lean * thick, -axis + thick]]);
+}
+
+function outlineOf({ point, mirrors }: Leg, outline: readonly Vec2[]): Profile {
+  const corners = outline.map(point);
   return polygon(mirrors ? corners.reverse() : corners);
 }
 
@@ -89,26 +104,24 @@ function bodies(foot: Foot, legs: readonly Leg[]): Solid[] {
   const { given, derived } = foot;
   const { housing, plate, plateTop, bed, rim, besides, postTop } = derived;
   const skin = 0.01;
-  const faces = legs.map((leg) => strip(leg, -leg.toCorner, -leg.axis, housing, -leg.axis + skin));
+  const faces = legs.map((leg) => fromCorner(leg, housing, skin));
   const core = joined(hullOf(disc(housing), ...faces), ...beside(foot));
-  const plates = legs.map((leg) => strip(leg, -leg.toCorner, -leg.axis, leg.end, -leg.axis + plate));
+  const plates = legs.map((leg) => fromCorner(leg, leg.end, plate));
   const chamfers = legs.flatMap((leg) => chamferOf(leg, foot));
-  const ears = joined(...legs.map((leg) => strip(leg, besides, -leg.axis, leg.end, -leg.axis + plate)));
-  const walls = joined(...legs.map((leg) => strip(leg, -leg.toCorner, -leg.axis, besides, -leg.axis + plate)));
+  const ears = joined(...legs.map((leg) => strip(leg, besides, leg.end, plate)));
+  const walls = joined(...legs.map((leg) => fromCorner(leg, besides, plate)));
   return [
     prism(joined(core, ...plates, ...chamfers), bed, Math.min(plateTop, rim), FOOT),
     ...standing(core, plateTop, rim),
     ...standing(ears, rim, plateTop),
-    ...(given.style === "walled" ? standing(walls, rim, postTop) : []),
+    ...(given.style === "walled" ? standing(walls, Math.min(plateTop, rim), postTop) : []),
   ];
 }
 
 /** The chamfer on the free side of the housing; the other side is the corner itself. */
-function chamferOf({ axis, point, mirrors }: Leg, { derived }: Foot): Profile[] {
-  const [one] = flankChamfers(derived.housing, -axis + derived.plate, [1]);
-  if (one?.kind !== "polygon") return [];
-  const corners = one.points.map(point);
-  return [polygon(mirrors ? corners.reverse() : corners)];
+function chamferOf(leg: Leg, { derived }: Foot): Profile[] {
+  const [one] = flankChamfers(derived.housing, -leg.axis + derived.plate, [1]);
+  return one?.kind === "polygon" ? [outlineOf(leg, one.points)] : [];
 }
 
 function legParts(leg: Leg, foot: Foot): { keys: Solid[]; bolts: Feature; keepOuts: readonly KeepOut[] } {

@@ -5,7 +5,7 @@ import { cornerRelief } from "../../features/corner-relief.ts";
 import { levelBolt } from "../../features/mount-bolt.ts";
 import type { Contact } from "../../piece.ts";
 import { CHEEK_BOLTS } from "../derive/grip.ts";
-import { CHEEK_PLAY } from "../surroundings.ts";
+import { CHEEK_PLAY, wallHalf } from "../surroundings.ts";
 import { beside, FOOT, type Foot, type Mounting, mountBolt, standing } from "./mounting.ts";
 
 /** Groove where front plate and cheek meet: a bar's edge is no sharp corner's friend, mm. */
@@ -14,7 +14,8 @@ const RELIEF = 1;
 /** Returns the foot that embraces an upright bar: bolted through two cheeks into its side slots. */
 export function onPost(foot: Foot): Mounting {
   const { given, derived, printer } = foot;
-  const { axis, plate, bed, rim, margin, bought, housing, besides, postTop } = derived;
+  const { axis, plate, bed, rim, margin, bought, housing, postTop } = derived;
+  const half = wallHalf(given, bought, derived);
   const { inside, outside, back, top } = cheeks(foot);
   const front = hullOf(disc(housing), rectangle(-outside, -axis, outside, -axis + plate));
   const core = joined(front, ...beside(foot));
@@ -30,7 +31,7 @@ export function onPost(foot: Foot): Mounting {
     adds: [
       prism(joined(core, rooted), bed, Math.min(top, rim), FOOT),
       ...(top > rim ? standing(sides, rim, top) : standing(core, top, rim)),
-      ...(given.style === "walled" ? standing(rectangle(-besides, -axis, besides, -axis + plate), rim, postTop) : []),
+      ...(given.style === "walled" ? standing(rectangle(-half, -axis, half, -axis + plate), rim, postTop) : []),
     ],
     cuts: [-1, 1].map((side) => cornerRelief([side * inside, -axis], RELIEF, bed, Math.max(rim, top))),
     bolts: together(

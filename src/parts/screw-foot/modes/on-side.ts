@@ -64,7 +64,7 @@ function gable({ given, derived }: Foot): Vec2[] {
   const end = Math.min(top, plateTop + plateHalf - besides);
   const narrow = plateHalf - (end - plateTop);
   const right: Vec2[] = [
-    [plateHalf, plateTop - 1],
+    [plateHalf, Math.min(plateTop, rim) - 1],
     [plateHalf, plateTop],
     [narrow, end],
     ...(top > end + 1e-6 ? [[narrow, top] as const] : []),
@@ -88,7 +88,7 @@ function matingFace(foot: Foot, stretches: readonly (readonly [number, number])[
   const { given, derived, printer } = foot;
   const { axis, plateHalf, besides, plateTop, rim, bed, rowHeights, bought } = derived;
   const whole = given.style === "walled" || rim > plateTop;
-  const lower = 2 * plateHalf * ((whole ? plateTop : rim) - bed - FOOT);
+  const lower = 2 * plateHalf * (Math.min(plateTop, rim) - bed - FOOT);
   const upper = whole ? outlineArea(gable(foot)) - 2 * plateHalf : 2 * (plateHalf - besides) * (plateTop - rim);
   const hole = 1.06 * (Math.PI / 4) * levelHole(bought.bolt.hole, printer) ** 2;
   // Windows and the key's path may open the wall; they take at most the part of it above the pulley's lower face.

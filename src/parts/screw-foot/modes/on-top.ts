@@ -3,12 +3,11 @@ import { disc, hullOf, joined, type Profile, polygon, rectangle } from "../../..
 import { alongX, carve, prism, type Solid, turned } from "../../../geometry/solid.ts";
 import { together } from "../../feature.ts";
 import { uprightBolt } from "../../features/mount-bolt.ts";
-import { baseRadius, TALL_SEAT, uprightBolts } from "../derive/extents.ts";
+import { baseRadius, RIBS, TALL_SEAT, uprightBolts } from "../derive/extents.ts";
 import { bedHole } from "./bed-hole.ts";
 import { columnChamfer } from "./column-chamfer.ts";
 import { beside, FOOT, type Foot, type Mounting, mountBolt, OVERLAP, standing } from "./mounting.ts";
 
-const RIB = 5;
 /** Play round a washer that a rib must leave, mm. */
 const WASHER_PLAY = 1;
 
@@ -39,16 +38,18 @@ function stiffening({ derived }: Foot, base: Profile, places: readonly Vec2[]): 
   const { housing, plate, seat, bought } = derived;
   const cone = columnChamfer(housing, plate, base);
   if (seat <= TALL_SEAT) return [cone];
-  const edge = baseRadius(derived);
+  // A little short of the base's edge, so that the rib's square end stays on it.
+  const edge = baseRadius(derived) - OVERLAP;
+  const root = housing - OVERLAP;
   const flank = polygon([
-    [0, plate - OVERLAP],
+    [root, plate - OVERLAP],
     [edge, plate - OVERLAP],
     [edge, plate],
-    [0, plate + edge],
+    [root, plate + edge - root],
   ]);
   // Drawn along +y, so a quarter turn back puts azimuth 0 at +x.
-  const rib = alongX(flank, -RIB / 2, RIB / 2);
-  const ribs = [45, 135, 225, 315].map((azimuth) => turned(rib, "z", azimuth - 90));
+  const rib = alongX(flank, -RIBS.thick / 2, RIBS.thick / 2);
+  const ribs = RIBS.azimuths.map((azimuth) => turned(rib, "z", azimuth - 90));
   const clear = bought.bolt.washerDiameter / 2 + WASHER_PLAY;
   const washers = places.map((place) => prism(disc(clear, place), plate, plate + edge));
   return [cone, ...ribs.map((each) => carve(each, washers))];

@@ -24,8 +24,8 @@ export interface OverhangRegion {
   readonly middle: Vec3;
 }
 
-/** A facet 45 degrees from the vertical prints by itself; half a degree covers the facets of a round hole. */
-const FLATTER = -Math.cos((44.5 * Math.PI) / 180);
+/** A facet 45 degrees from the vertical prints by itself; a degree covers round holes and what rounding bends. */
+const FLATTER = -Math.cos((44 * Math.PI) / 180);
 const DOWN: Vec3 = [0, 0, -1];
 
 /**

@@ -42,7 +42,8 @@ export function slotKey(
   const half = wanted(vee ? bar.slotMouth : bar.slotOpening, "slotKey") / 2;
   const skin = 0.01;
   const upper = vee ? half - KEY_HEIGHT : half;
-  // Two thin slices, at the face and at the tip; the hull between them gives flanks and end chamfers at once.
+  // Two thin slices, at the face and at the tip; the hull between them gives flanks and end chamfers at once. The tip's
+  // inner corner stays inside the hull: on the flank it would add needles whose slope is rounding.
   const face = polygon([
     [mate, row - half],
     [mate + skin, row - half],
@@ -51,7 +52,7 @@ export function slotKey(
   ]);
   const tip = polygon([
     [mate - KEY_HEIGHT, row - half + KEY_HEIGHT],
-    [mate - KEY_HEIGHT + skin, row - half + KEY_HEIGHT - skin],
+    [mate - KEY_HEIGHT + skin, row - half + KEY_HEIGHT],
     [mate - KEY_HEIGHT + skin, row + upper],
     [mate - KEY_HEIGHT, row + upper],
   ]);

@@ -194,11 +194,11 @@ describe("a screw foot of any parameters", () => {
         expect(foot?.measures.soundness?.volume).toBeGreaterThan(least);
         expect(foot?.measures.soundness?.volume).toBeLessThan(1.02 * most);
       }),
-      { numRuns: 250, seed: 31 },
+      { numRuns: 300, seed: 31 },
     );
     expect(built).toBeGreaterThan(40);
     expect(seen.size).toBeGreaterThan(9);
-  }, 60_000);
+  });
 
   test("comes out the same twice", () => {
     const asked = { mount: "in-corner", style: "bridged", cornerAngle: 92 };

@@ -161,7 +161,7 @@ const T8_OUTLINE = {
 
 agrees(LEAD_NUTS, T8_OUTLINE);
 
-describe("set screws with a cup point (Shigley, Table 7-4, from memory)", () => {
+describe("set screws with a cup point (bibliography: shigley, Table 7-4, from memory)", () => {
   it.each([
     ["M3", 200, 10],
     ["M4", 385, 20],

@@ -8,8 +8,8 @@ import { torqueLimit } from "../../mechanics/torque-limit.ts";
 import { washerPressure } from "../../mechanics/washer-pressure.ts";
 import { wanted } from "../../printing/fits.ts";
 import { boltTorque, type Printer } from "../../printing/printer.ts";
+import { orElse } from "../or-else.ts";
 import type { Fittings } from "./fittings.ts";
-import { orElse } from "./or-else.ts";
 import type { Parameters } from "./parameters.ts";
 import type { StackNumbers } from "./stack.ts";
 

@@ -5,8 +5,8 @@ import { springRate } from "../../mechanics/spring-rate.ts";
 import { springSolidLength } from "../../mechanics/spring-solid-length.ts";
 import { springStress } from "../../mechanics/spring-stress.ts";
 import { wireStrength } from "../../mechanics/wire-strength.ts";
+import { orElse } from "../or-else.ts";
 import type { Fittings } from "./fittings.ts";
-import { orElse } from "./or-else.ts";
 import type { Parameters } from "./parameters.ts";
 
 /** A rate below this is none; it keeps the band finite until a check has named the spring. N/mm. */
@@ -25,7 +25,7 @@ export interface SpringNumbers {
   readonly springHigh: number;
 }
 
-/** Returns the spring's rate, solid length and the band of set lengths it allows. Source: Shigley chapter 10. */
+/** Returns the spring's rate, solid length and the band of set lengths it allows. Source: shigley 10. */
 export function springNumbers(given: Parameters, { spring }: Fittings): SpringNumbers {
   const { wire, outside, freeLength, totalCoils, shearModulus, strengthA, strengthM } = spring;
   const meanDiameter = outside - wire;

@@ -7,7 +7,7 @@ import type { Parameters } from "../parameters.ts";
 
 export type MountCheck = Check<Parameters, Derived>;
 
-/** Clash allowance, preload and stress that are wanted and that must be. Sources: Shigley 10-3, 10-9; design rules. */
+/** Clash allowance, preload and stress that are wanted and that must be. Sources: shigley 10-3, 10-9; design-rule. */
 const CLASH = { error: 0.1, warning: 0.15 };
 const PRELOAD = { error: 1, warning: 1.5 };
 const SHEAR = { error: 0.56, warning: 0.45 };

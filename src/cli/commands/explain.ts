@@ -1,15 +1,22 @@
 import { SOURCES, type SourceKey } from "../../core/bibliography.ts";
-import type { Calculation } from "../../core/calculation.ts";
-import { nearest } from "../../core/nearest.ts";
 import { CALCULATIONS } from "../../mechanics/index.ts";
-import type { AnyFamily, Design, Explained } from "../../parts/family.ts";
+import type { AnyFamily, Design } from "../../parts/family.ts";
 import { FAMILIES } from "../../parts/index.ts";
 import type { Printer } from "../../printing/printer.ts";
-import { calculationLines, checkLines, sourceLines } from "../explain/page.ts";
-import { quantityLines } from "../explain/quantity.ts";
+import { calculationPage } from "../explain/calculation-page.ts";
+import { checkPage } from "../explain/check-page.ts";
+import { hanging } from "../explain/hanging.ts";
+import { knownNames } from "../explain/known-names.ts";
+import { nearestWords } from "../explain/nearest-words.ts";
+import { numberPage } from "../explain/number-page.ts";
+import type { Page } from "../explain/page.ts";
+import { familyFields, PRINTER, parameterPage, printerFields, settingPage } from "../explain/parameter-page.ts";
+import { pointerPages } from "../explain/pointer-pages.ts";
+import { sourcePage } from "../explain/source-page.ts";
 import { EXIT, type Io, trouble } from "../io.ts";
 
 interface ExplainArgs {
+  /** What to explain, alone or behind a family: `seat`, `screw-foot.seat`. */
   readonly what: string;
   /** Family and parsed parameters of a preset, when one was named. */
   readonly family?: string;
@@ -17,17 +24,29 @@ interface ExplainArgs {
   readonly json: boolean;
 }
 
-/** Something that can be explained, as words and as data. */
-interface Page {
-  readonly lines: readonly string[];
-  readonly data: object;
+/** What was asked for, the family split off. */
+interface Asked {
+  readonly prefix: string | undefined;
+  readonly name: string;
 }
 
-/** Explains a number of a part, a calculation, a check or a source. Returns the exit code. */
+/** A family with its numbers worked out, for a preset or for the defaults. */
+interface Worked {
+  readonly family: AnyFamily;
+  readonly design: Design;
+  readonly preset: boolean;
+}
+
+/** Explains a number, a parameter, a calculation, a check or a source. Returns the exit code. */
 export function explain(args: ExplainArgs, io: Io, printer: Printer): number {
-  const pages = [...quantities(args, printer), ...calculations(args.what), ...checks(args.what), ...sources(args.what)];
-  if (pages.length === 0) throw trouble(unknown(args, printer));
-  if (args.json)
+  const asked = split(args.what.trim());
+  if (asked.name === "")
+    throw trouble("explain needs the name of a number, a parameter, a calculation, a check or a source");
+  const pages = pagesOf(asked, args, printer);
+  if (pages.length === 0) {
+    throw trouble(`${args.what} is not known; ${hint(asked)}`);
+  }
+  if (args.json) {
     io.out(
       JSON.stringify(
         pages.map(({ data }) => data),
@@ -35,67 +54,72 @@ export function explain(args: ExplainArgs, io: Io, printer: Printer): number {
         2,
       ),
     );
-  else
-    pages.forEach(({ lines }, index) => {
-      for (const line of index === 0 ? lines : ["", ...lines]) io.out(line);
-    });
+    return EXIT.done;
+  }
+  const said = pages.flatMap(({ title, lines }, index) => [
+    ...(index === 0 ? [] : [""]),
+    ...hanging("", title).map((line) => io.paint("bold", line)),
+    ...lines,
+  ]);
+  for (const line of [...said, ...choice(pages, asked.name)]) io.out(line);
   return EXIT.done;
 }
 
-/** Every family that is meant: the one of the preset, the one before the point, or all. */
-function designs(
-  { what, family, parameters = {} }: ExplainArgs,
-  printer: Printer,
-): { family: AnyFamily; design: Design; name: string }[] {
-  const prefix = FAMILIES.find((one) => what.startsWith(`${one.name}.`))?.name;
-  const name = prefix === undefined ? what : what.slice(prefix.length + 1);
-  return FAMILIES.filter((one) => (prefix ?? family ?? one.name) === one.name).map((one) => {
-    const given = one.name === family ? parameters : one.schema.parse({});
-    return { family: one, design: one.design(given, printer), name };
+/** Only a known family, or the printer, is a prefix: other names may hold points. */
+function split(what: string): Asked {
+  const prefix = [...FAMILIES.map(({ name }) => name), PRINTER].find((name) => what.startsWith(`${name}.`));
+  return { prefix, name: prefix === undefined ? what : what.slice(prefix.length + 1) };
+}
+
+/** Returns the nearest name: of another family, when the name itself is right; else within the family asked for. */
+function hint({ prefix, name }: Asked): string {
+  if (prefix === undefined)
+    return nearestWords(name, knownNames(), "tramwright parts <family> lists its parameters, numbers and checks");
+  const elsewhere = knownNames().filter((known) => known === name || known.endsWith(`.${name}`));
+  const [first] = elsewhere.length > 1 ? elsewhere.filter((known) => known !== name) : elsewhere;
+  if (first !== undefined) return `the nearest is ${first}`;
+  return nearestWords(name, knownNames(prefix)).replace("the nearest is ", `the nearest is ${prefix}.`);
+}
+
+function pagesOf({ prefix, name }: Asked, args: ExplainArgs, printer: Printer): Page[] {
+  const worked = workedFamilies(prefix, args, printer);
+  const own = worked.flatMap((one) => familyPages(one, name));
+  if (prefix !== undefined && prefix !== PRINTER) return own;
+  const settings = printerFields()
+    .filter(({ key, symbol }) => key === name || symbol === name)
+    .map((field) => settingPage(FAMILIES, field, printer));
+  if (prefix === PRINTER) return settings;
+  const calculations = CALCULATIONS.filter((one) => one.name === name).map(calculationPage);
+  const sources = Object.hasOwn(SOURCES, name) ? [sourcePage(name as SourceKey)] : [];
+  return [...own, ...calculations, ...sources, ...settings, ...pointerPages(name)];
+}
+
+/** Every family that is meant, worked out: the one before the point, else that of the preset, else all. */
+function workedFamilies(prefix: string | undefined, args: ExplainArgs, printer: Printer): Worked[] {
+  const chosen = prefix ?? args.family ?? "";
+  const meant = FAMILIES.filter(({ name }) => chosen === "" || name === chosen);
+  return meant.map((family) => {
+    const preset = family.name === args.family && args.parameters !== undefined;
+    const given = preset ? (args.parameters ?? {}) : family.schema.parse({});
+    return { family, design: family.design(given, printer), preset };
   });
 }
 
-function quantities(args: ExplainArgs, printer: Printer): Page[] {
-  return designs(args, printer).flatMap(({ design, name }) => {
-    const fits = ({ key, symbol }: Explained) => key === name || symbol === name;
-    return design.dimensions.filter(fits).map((quantity) => ({
-      lines: quantityLines(design, quantity),
-      data: { kind: "number", family: design.family, ...quantity },
-    }));
-  });
-}
-
-function calculations(what: string): Page[] {
-  return (CALCULATIONS as readonly unknown[] as readonly Calculation[])
-    .filter(({ name }) => name === what)
-    .map((one) => ({ lines: calculationLines(one), data: { kind: "calculation", ...one } }));
-}
-
-function checks(what: string): Page[] {
-  return FAMILIES.flatMap((family) =>
-    family.checks
-      .filter(({ name }) => name === what)
-      .map((check) => ({
-        lines: checkLines(family, check),
-        data: { kind: "check", family: family.name, name: check.name, why: check.why, trips: check.trips },
-      })),
-  );
-}
-
-function sources(what: string): Page[] {
-  if (!(what in SOURCES)) return [];
-  const key = what as SourceKey;
-  return [{ lines: sourceLines(key), data: { key, ...SOURCES[key] } }];
-}
-
-function unknown(args: ExplainArgs, printer: Printer): string {
-  const numbers = designs(args, printer).flatMap(({ design }) =>
-    design.dimensions.flatMap(({ key }) => [key, `${design.family}.${key}`]),
-  );
-  const names = [
-    ...CALCULATIONS.map(({ name }) => name),
-    ...FAMILIES.flatMap((family) => family.checks.map(({ name }) => name)),
+/** The numbers, parameters and checks of one family that bear the name. */
+function familyPages({ family, design, preset }: Worked, name: string): Page[] {
+  const named = ({ key, symbol }: { readonly key: string; readonly symbol: string }) => key === name || symbol === name;
+  return [
+    ...design.dimensions.filter(named).map((quantity) => numberPage(family, design, quantity, preset)),
+    ...familyFields(family, design)
+      .filter(named)
+      .map((field) => parameterPage(family, design, field, preset)),
+    ...family.checks.filter((check) => check.name === name).map((check) => checkPage(family, check)),
   ];
-  const close = nearest(args.what, [...numbers, ...names, ...Object.keys(SOURCES)]);
-  return `nothing is called ${args.what}; ${close === undefined ? "tramwright parts <family> lists numbers and checks" : `the nearest is ${close}`}`;
+}
+
+/** Tells how to ask for one page alone, when several have the name. */
+function choice(pages: readonly Page[], asked: string): string[] {
+  const names = [...new Set(pages.map(({ name }) => name))];
+  const alone = names.filter((name) => name !== asked);
+  return names.length < 2 ? [] : ["", ...hanging("", `Several have this name. Alone: ${alone.join(", ")}`)];
 }

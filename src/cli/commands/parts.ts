@@ -1,124 +1,121 @@
-import { nearest } from "../../core/nearest.ts";
-import { metaOf } from "../../core/parameter.ts";
+import type { Check } from "../../parts/check.ts";
 import type { AnyFamily, Design } from "../../parts/family.ts";
 import { FAMILIES } from "../../parts/index.ts";
 import { UNCALIBRATED } from "../../printing/printer.ts";
+import { grid } from "../explain/grid.ts";
+import { hanging } from "../explain/hanging.ts";
+import { nearestWords } from "../explain/nearest-words.ts";
+import type { ParameterField } from "../explain/parameter-field.ts";
+import { parameterLines } from "../explain/parameter-lines.ts";
+import { familyFields } from "../explain/parameter-page.ts";
+import { shown } from "../explain/shown.ts";
 import { EXIT, type Io, trouble } from "../io.ts";
-import { amount, columns, figure, wrap } from "../screen.ts";
 
-const WIDTH = 96;
+interface PartsArgs {
+  /** The family to tell about; without it all are listed. */
+  readonly family?: string;
+  readonly json: boolean;
+}
 
 /** Lists the families, or tells everything about one. Returns the exit code. */
-export function parts({ family: name, json }: { family?: string; json: boolean }, io: Io): number {
-  if (name === undefined) return list(json, io);
-  const names = FAMILIES.map((family) => family.name);
-  const family = FAMILIES.find((candidate) => candidate.name === name);
-  if (family === undefined)
-    throw trouble(`there is no part family ${name}; the nearest is ${nearest(name, names) ?? names.join(", ")}`);
-  const design = family.design(family.schema.parse({}), UNCALIBRATED);
-  if (json) io.out(JSON.stringify(asData(family, design), undefined, 2));
-  else for (const line of tell(family, design)) io.out(line);
-  return EXIT.done;
-}
-
-function list(json: boolean, io: Io): number {
-  if (json)
-    io.out(
-      JSON.stringify(
-        FAMILIES.map(({ name, title, purpose }) => ({ name, title, purpose })),
-        undefined,
-        2,
-      ),
-    );
-  else {
-    for (const { name, purpose } of FAMILIES) {
-      const [first = "", ...rest] = wrap(purpose, WIDTH - 14);
-      for (const line of [`${name.padEnd(14)}${first}`, ...rest.map((words) => " ".repeat(14) + words)]) io.out(line);
-    }
+export function parts({ family: name, json }: PartsArgs, io: Io): number {
+  if (name === undefined) {
+    if (json) io.out(asJson(FAMILIES.map(({ name, title, purpose }) => ({ name, title, purpose }))));
+    else for (const line of list(io)) io.out(line);
+    return EXIT.done;
   }
+  const names = FAMILIES.map((family) => family.name);
+  const family = FAMILIES.find((candidate) => candidate.name === name.trim().toLowerCase());
+  if (family === undefined) throw trouble(`there is no part family ${name}; ${nearestWords(name, names)}`);
+  const design = family.design(family.schema.parse({}), UNCALIBRATED);
+  const fields = familyFields(family, design);
+  if (json) io.out(asJson(asData(family, design, fields)));
+  else for (const line of tell(family, design, fields, io)) io.out(line);
   return EXIT.done;
 }
 
-function tell(family: AnyFamily, design: Design): string[] {
+const LEVELS = ["error", "warning", "note"] as const;
+
+const asJson = (data: object) => JSON.stringify(data, undefined, 2);
+
+function list(io: Io): string[] {
+  const widest = Math.max(...FAMILIES.map(({ name }) => name.length));
   return [
-    `${family.name}: ${family.title}`,
-    ...wrap(family.purpose, WIDTH),
-    ...wrap(`Print: ${family.orientation}.`, WIDTH),
-    ...family.sketch.split("\n"),
-    "Parameters",
-    ...parameterRows(family),
+    ...FAMILIES.flatMap(({ name, title, purpose }) => [
+      `${io.paint("bold", name.padEnd(widest))}  ${title}`,
+      ...hanging(" ".repeat(widest + 2), purpose),
+    ]),
     "",
-    "Derived dimensions, with the defaults",
-    ...columns(
-      [{ head: "key" }, { head: "symbol" }, { head: "value", right: true }, { head: "unit" }, { head: "meaning" }],
-      design.dimensions.map(({ key, symbol, value, unit, meaning }) => [
-        key,
-        symbol,
-        figure(value, unit),
-        unit,
-        meaning,
-      ]),
-    ),
-    "",
-    "Checks",
-    ...family.checks.flatMap(({ name, why }) => [`  ${name}`, ...wrap(why, WIDTH - 6).map((line) => `      ${line}`)]),
-    "",
-    "Hardware, with the defaults",
-    ...design.hardware.map(({ item, count }) => `  ${count} x ${item}`),
+    io.paint("faint", "tramwright parts <family> tells its parameters, numbers and checks; make <family> makes it."),
   ];
 }
 
-/** A long meaning goes on below itself rather than over the edge of the screen. */
-function wrapTail(line: string): string[] {
-  if (line.length <= WIDTH) return [line];
-  const cut = line.lastIndexOf(" ", WIDTH);
-  const indent = line.length - line.trimStart().length + 8;
-  return [line.slice(0, cut), ...wrap(line.slice(cut), WIDTH - indent).map((words) => " ".repeat(indent) + words)];
+function tell(family: AnyFamily, design: Design, fields: readonly ParameterField[], io: Io): string[] {
+  const head = (words: string) => ["", io.paint("bold", words)];
+  const hint = (words: string) => io.paint("faint", `  ${words}`);
+  return [
+    `${io.paint("bold", family.name)}: ${family.title}`,
+    ...hanging("", family.purpose),
+    ...hanging("Print: ", `${family.orientation}.`),
+    ...family.sketch.replace(/\s+$/, "").split("\n"),
+    ...head("Parameters"),
+    ...parameterLines(fields),
+    hint("derived: worked out by the part. left out: nothing is set; the meaning says what then holds."),
+    ...head("Numbers, with the defaults"),
+    ...dimensionLines(design),
+    hint(`tramwright explain ${family.name}.<key> tells where a number comes from.`),
+    ...head("Checks"),
+    ...family.checks.flatMap(checkLines),
+    hint("tramwright explain <check> shows what trips it and what to set."),
+    ...head("Hardware and limits, with the defaults"),
+    ...hardwareLines(design),
+  ];
 }
 
-function parameterRows(family: AnyFamily): string[] {
-  const defaults = family.schema.parse({});
-  return Object.entries(family.schema.shape).flatMap(([key, field]) => {
-    const { symbol, unit, description, range, words, table } = metaOf(field as never);
-    const usual = spelled(defaults[key], unit);
-    const allowed = range === undefined ? "" : `, ${range} ${unit}`.trimEnd();
-    const from = table === undefined ? "" : `, from tramwright stock ${table}`;
-    const name = symbol === "" || symbol === key ? key : `${key} (${symbol})`;
-    const head = `  ${name.padEnd(30)} ${usual}${allowed}${from}`;
-    const meanings = Object.entries(words ?? {}).filter(([word, meaning]) => word !== meaning);
-    return [
-      ...wrapTail(head),
-      ...wrap(description, WIDTH - 6).map((line) => `      ${line}`),
-      ...meanings.flatMap(([word, meaning]) =>
-        wrap(`${word}: ${meaning}`, WIDTH - 8).map((line, index) => `        ${index === 0 ? "" : "  "}${line}`),
-      ),
-    ];
-  });
+function dimensionLines({ dimensions }: Design): string[] {
+  return grid(
+    ["key", "symbol", ">value", "unit", "meaning"],
+    dimensions.map(({ key, symbol, value, unit, meaning }) => [key, symbol, shown(value, unit), unit, meaning]),
+  );
 }
 
-/** Returns a default as a preset would hold it. */
-function spelled(value: unknown, unit: Parameters<typeof amount>[1]): string {
-  if (value === undefined) return "derived";
-  if (typeof value === "number") return amount(value, unit);
-  if (Array.isArray(value)) return value.length === 0 ? "none" : value.map((one) => spelled(one, unit)).join(", ");
-  if (typeof value !== "object" || value === null) return String(value);
-  if ("key" in value) return String(value.key);
-  return Object.entries(value)
-    .map(([name, one]) => `${name} ${spelled(one, "")}`)
-    .join(" ");
+function checkLines({ name, why, trips }: Check<never, never>): string[] {
+  const levels = LEVELS.filter((level) => level in trips).join(" or ");
+  return [`  ${name}`, ...hanging("      ", `${levels}: ${why}`)];
 }
 
-function asData(family: AnyFamily, design: Design): object {
-  const { name, title, purpose, orientation, schema, checks } = family;
-  const parameters = Object.entries(schema.shape).map(([key, field]) => ({ key, ...metaOf(field as never) }));
+function hardwareLines({ hardware, companions, limits }: Design): string[] {
+  const noted = (note: string | undefined) => (note === undefined ? "" : ` (${note})`);
+  const lines = [
+    ...hardware.flatMap(({ item, count, note }) => hanging(`  ${count} x `, `${item}${noted(note)}`)),
+    ...companions.flatMap(({ family, count }) => hanging(`  ${count} x `, `${family}, printed as well`)),
+  ];
+  return [
+    ...(lines.length === 0 ? ["  nothing to buy"] : lines),
+    ...limits.flatMap((limit) => hanging("  limit ", limit)),
+  ];
+}
+
+function asData(family: AnyFamily, design: Design, fields: readonly ParameterField[]): object {
+  const { name, title, purpose, orientation, sketch, checks } = family;
+  const { dimensions, hardware, companions, limits } = design;
   return {
     name,
     title,
     purpose,
     orientation,
-    parameters,
-    dimensions: design.dimensions,
+    sketch,
+    parameters: fields.map(({ usual, ...field }) => ({ ...field, default: plain(usual) })),
+    dimensions,
     checks: checks.map((check) => ({ name: check.name, why: check.why, trips: check.trips })),
-    hardware: design.hardware,
+    hardware,
+    companions,
+    limits,
   };
+}
+
+/** Returns a default as a preset would hold it: a bought item is the key of its row. */
+function plain(usual: unknown): unknown {
+  if (Array.isArray(usual)) return usual.map(plain);
+  return typeof usual === "object" && usual !== null && "key" in usual ? usual.key : (usual ?? null);
 }

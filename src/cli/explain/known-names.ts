@@ -1,0 +1,30 @@
+import { SOURCES } from "../../core/bibliography.ts";
+import { CALCULATIONS } from "../../mechanics/index.ts";
+import type { AnyFamily } from "../../parts/family.ts";
+import { FAMILIES } from "../../parts/index.ts";
+import { ALL_TABLES } from "../stock/tables.ts";
+import { PRINTER, printerFields } from "./parameter-page.ts";
+
+/** Returns every name that `explain` knows, for hints; behind the prefix of a family only its own, without prefix. */
+export function knownNames(prefix?: string): string[] {
+  const own = (family: AnyFamily) => [
+    ...Object.keys(family.open.dimensions),
+    ...Object.keys(family.schema.shape),
+    ...family.checks.map(({ name }) => name),
+  ];
+  const chosen = FAMILIES.find(({ name }) => name === prefix);
+  if (chosen !== undefined) return unique(own(chosen));
+  const settings = printerFields().map(({ key }) => key);
+  if (prefix === PRINTER) return settings;
+  return unique([
+    ...FAMILIES.flatMap(own),
+    ...CALCULATIONS.map(({ name }) => name),
+    ...Object.keys(SOURCES),
+    ...settings,
+    ...FAMILIES.map(({ name }) => name),
+    ...ALL_TABLES.map(({ name }) => name),
+    ...FAMILIES.flatMap((family) => own(family).map((name) => `${family.name}.${name}`)),
+  ]);
+}
+
+const unique = (names: readonly string[]) => [...new Set(names)];

@@ -28,6 +28,9 @@ export interface Body {
 /** Freed in one go when a build ends. */
 type Arena = <Handle extends { delete(): void }>(handle: Handle) => Handle;
 
+/** Chord tolerance of bodies that are only compared, never written: hardware and the room it needs, mm. */
+const ROOM_TOLERANCE = 0.05;
+
 let loading: Promise<Kernel> | undefined;
 
 /** Loads the kernel once. `wasm` is the compiled file's content, where the caller has it (a bundle, a browser). */
@@ -65,7 +68,7 @@ function bodyOf(shop: Workshop, body: Manifold): Body {
     volume: () => body.volume(),
     box: () => body.boundingBox(),
     pieces: () => body.decompose().map(shop.arena).length,
-    shared: (other) => shop.arena(body.intersect(evaluate(shop, other))).volume(),
+    shared: (other) => shop.arena(body.intersect(evaluate({ ...shop, tolerance: ROOM_TOLERANCE }, other))).volume(),
     sectionArea: (z) => shop.arena(body.slice(z)).area(),
   };
 }

@@ -1,9 +1,13 @@
 import { strokes } from "./jscad.ts";
 import type { Vec2 } from "./mesh.ts";
-import { disc, hullOf, joined, type Profile, placed } from "./profile.ts";
+import { hullOf, joined, type Profile, placed, polygon } from "./profile.ts";
+import { ring } from "./segments.ts";
 
 /** Pen width of engraved text in mm: wider than a printed line, so that it survives slicing. */
 export const PEN = 0.7;
+
+/** Corners of the pen's nib: rounder would be finer than any nozzle, and letters are most of a part's facets. */
+const NIB = 8;
 
 /** Returns engraved text as a profile, `height` mm tall and centred on the origin, or undefined for blank text. */
 export function lettering(text: string, height: number, pen = PEN): Profile | undefined {
@@ -23,5 +27,5 @@ export function letteringWidth(text: string, height: number, pen = PEN): number 
 }
 
 function segment(from: Vec2, to: Vec2, pen: number): Profile {
-  return hullOf(disc(pen / 2, from), disc(pen / 2, to));
+  return hullOf(polygon(ring(pen / 2, NIB, from)), polygon(ring(pen / 2, NIB, to)));
 }

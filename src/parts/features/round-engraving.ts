@@ -1,9 +1,13 @@
 import { lettering, letteringWidth } from "../../geometry/lettering.ts";
-import { alongY, carve, cylinder, moved, type Solid, turned } from "../../geometry/solid.ts";
+import { polygon } from "../../geometry/profile.ts";
+import { ring } from "../../geometry/segments.ts";
+import { alongY, carve, moved, prism, type Solid, turned } from "../../geometry/solid.ts";
 import { ENGRAVING_DEPTH } from "./engraving.ts";
 
 const SIZES = [6, 5.5, 5, 4.5, 4, 3.5];
 const PROUD = 1;
+/** Sides of the round floor of the letters: it only has to look round, and every side cuts through every letter. */
+const FLOOR = 40;
 
 /** Returns the tallest text height that fits the room, in mm; undefined when none does. */
 export function textHeight(text: string, width: number, height: number): number | undefined {
@@ -30,6 +34,6 @@ export function engraveRound(
     of: alongY(profile, 0, radius + PROUD),
     placement: [-1, 0, 0, 0, 0, 1, 0, 0, 0, 0, 1, 0],
   };
-  const skin = carve(seen, [cylinder(radius - ENGRAVING_DEPTH, -height, height)]);
+  const skin = carve(seen, [prism(polygon(ring(radius - ENGRAVING_DEPTH, FLOOR)), -height, height)]);
   return [moved(turned(skin, "z", azimuth - 90), [0, 0, z])];
 }

@@ -9,6 +9,7 @@ import {
   readSync,
   renameSync,
   rmSync,
+  writeFileSync,
   writeSync,
 } from "node:fs";
 import { dirname, join, resolve } from "node:path";
@@ -46,6 +47,11 @@ export function besideFile(file: string, relative: string): string {
 /** Returns the bytes of a file that is shipped beside the program. */
 export function readShipped(name: string): Uint8Array {
   return readFileSync(join(__dirname, name));
+}
+
+/** Puts a file beside the program: for the build's trial run only. */
+export function writeShipped(name: string, bytes: Uint8Array): void {
+  writeFileSync(join(__dirname, name), bytes);
 }
 
 /**

@@ -28,19 +28,27 @@ async function main(argv: readonly string[]): Promise<void> {
   // One run is too short for the optimising compiler of WebAssembly to pay; it would only hold up the exit.
   v8.setFlagsFromString("--no-wasm-tier-up");
   v8.setFlagsFromString("--no-wasm-dynamic-tiering");
-  const { run } = await import("./run.ts");
-  const { cleanUp } = await import("./files.ts");
+  const { loadProgram } = await import("./program.ts");
+  const { program, keepCompiled } = loadProgram();
   for (const [signal, code] of [
     ["SIGINT", 130],
     ["SIGTERM", 143],
   ] as const) {
     process.once(signal, () => {
-      cleanUp();
+      program.cleanUp();
       process.exit(code);
     });
   }
   const terminal = process.stdout.isTTY === true;
-  process.exitCode = await run({ argv, version: TRAMWRIGHT_VERSION, environment: process.env, terminal, write });
+  process.exitCode = await program.run({
+    argv,
+    version: TRAMWRIGHT_VERSION,
+    environment: process.env,
+    terminal,
+    write,
+  });
+  // Set by the build's trial run only.
+  if (process.env.TRAMWRIGHT_KEEP_COMPILED !== undefined) keepCompiled();
 }
 
 main(process.argv.slice(2)).catch((thrown: unknown) => {

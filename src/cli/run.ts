@@ -12,6 +12,8 @@ import { EXIT, type Io, painter, trouble } from "./io.ts";
 import { load, loadPrinter } from "./load.ts";
 import { inOrder, messageLines } from "./message.ts";
 
+export { cleanUp } from "./files.ts";
+
 /** What the program needs to know of the world round it. */
 export interface World {
   readonly argv: readonly string[];

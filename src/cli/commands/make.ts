@@ -8,7 +8,7 @@ import { writeSet } from "../files.ts";
 import { EXIT, type Io } from "../io.ts";
 import { type Loaded, load } from "../load.ts";
 import { inOrder, messageData, messageLines } from "../message.ts";
-import { amount, figure } from "../screen.ts";
+import { amount, figure, wrap } from "../screen.ts";
 import { summary } from "../summary.ts";
 
 export interface MakeArgs {
@@ -87,6 +87,15 @@ function report(outcomes: readonly Outcome[], args: MakeArgs, io: Io): void {
   );
 }
 
+/** What stands before a line of a part's report, and how wide the line may be. */
+const LEAD = 10;
+const WIDTH = 98;
+
+/** Returns one entry of the report; what is too long goes on below itself. */
+function entry(head: string, words: string): string[] {
+  return wrap(words, WIDTH - LEAD - 2).map((line, index) => `  ${(index === 0 ? head : "").padEnd(LEAD)}${line}`);
+}
+
 function partLines({ made, pieces, files }: Finished, args: MakeArgs): string[] {
   const { request, design, hash } = made;
   const head = `${request.name}  (${request.family.name}, ${design.material}, preset ${hash})`;
@@ -95,8 +104,8 @@ function partLines({ made, pieces, files }: Finished, args: MakeArgs): string[] 
   return [
     head,
     ...pieces.flatMap((piece) => pieceLines(piece, args)),
-    ...(bought.length === 0 ? [] : [`  buy       ${bought.join(", ")}`]),
-    ...design.limits.map((limit) => `  limit     ${limit}`),
+    ...entry("buy", bought.join(", ")),
+    ...design.limits.flatMap((limit) => entry("limit", limit)),
   ];
 }
 
@@ -105,13 +114,18 @@ function pieceLines({ file, made, figures }: FinishedPiece, args: MakeArgs): str
   const { size, volume, mass, facets, thinnestWall, widestBridge } = figures;
   const box = size.map((side) => side.toFixed(1)).join(" x ");
   const path = args.dry ? file : join(args.output, file);
+  const weight = `${(volume / 1000).toFixed(1)} cm3, about ${mass.toFixed(mass < 10 ? 1 : 0)} g`;
   const wall = thinnestWall === undefined ? "" : `, thinnest wall ${figure(thinnestWall, "mm")} mm`;
   const bridge = widestBridge === 0 ? "no bridges" : `widest bridge ${figure(widestBridge, "mm")} mm`;
   const faces = piece.contacts.length === 0 ? "" : `, ${fit.touching} of ${piece.contacts.length} faces touch`;
+  const free = `${fit.free} of ${piece.keepOuts.length} keep-outs free`;
+  const sizes = piece.measures.map(
+    ({ what, expected, tolerance }) => `${what} ${expected.toFixed(2)} +- ${amount(tolerance, "mm")}`,
+  );
   return [
-    `  ${args.dry ? "would be" : "made"}${args.dry ? "  " : "      "}${piece.count} x ${path}: ${piece.title}, ${box} mm, ${(volume / 1000).toFixed(1)} cm3, about ${mass.toFixed(mass < 10 ? 1 : 0)} g`,
-    `  checked   closed, one body, ${facets} facets, ${fit.free} of ${piece.keepOuts.length} keep-outs free${faces}${wall}, ${bridge}`,
-    `  measure   ${piece.measures.map(({ what, expected, tolerance }) => `${what} ${expected.toFixed(2)} +- ${amount(tolerance, "mm")}`).join("; ")}`,
+    ...entry(args.dry ? "would be" : "made", `${piece.count} x ${path}: ${piece.title}, ${box} mm, ${weight}`),
+    ...entry("checked", `closed, one body, ${facets} facets, ${free}${faces}${wall}, ${bridge}`),
+    ...entry("measure", sizes.join("; ")),
   ];
 }
 

@@ -19,12 +19,14 @@ export const screwTorque = bounded({
     lower: { symbol: "T_lower", unit: "N·mm", meaning: "torque to lower; negative when the load runs down by itself" },
     critical: { symbol: "f_c", unit: "", meaning: "friction below which the load runs down" },
     efficiency: { symbol: "e", unit: "", meaning: "efficiency when raising" },
+    leadAngle: { symbol: "lambda", unit: "deg", meaning: "lead angle at the pitch diameter" },
   },
   formulas: {
     raise: "F * d_m / 2 * (l + pi * f * d_m / cosd(alpha)) / (pi * d_m - f * l / cosd(alpha))",
     lower: "F * d_m / 2 * (pi * f * d_m / cosd(alpha) - l) / (pi * d_m + f * l / cosd(alpha))",
     critical: "l / (pi * d_m) * cosd(alpha)",
     efficiency: "F * l / (2 * pi * T_raise)",
+    leadAngle: "atand(l / (pi * d_m))",
   },
   source: "shigley: 8-1 to 8-5",
   valid: "load above 0, friction 0 to 0.5, lead angle below 45 deg, collar friction left out; outside it refuses",
@@ -57,6 +59,7 @@ export const screwTorque = bounded({
     const raise = (((load * pitchDiameter) / 2) * (lead + grip * round)) / (round - grip * lead);
     const lower = (((load * pitchDiameter) / 2) * (grip * round - lead)) / (round + grip * lead);
     const critical = (lead / round) * Math.cos((flank * Math.PI) / 180);
-    return { raise, lower, critical, efficiency: (load * lead) / (2 * Math.PI * raise) };
+    const leadAngle = (Math.atan(lead / round) * 180) / Math.PI;
+    return { raise, lower, critical, efficiency: (load * lead) / (2 * Math.PI * raise), leadAngle };
   },
 });

@@ -121,6 +121,7 @@ import { triangleHeight } from "./triangle-height.ts";
 import { twoPulleyCentres } from "./two-pulley-centres.ts";
 import { twoPulleyLoop } from "./two-pulley-loop.ts";
 import { twoScrewShare } from "./two-screw-share.ts";
+import { wahlFactor } from "./wahl-factor.ts";
 import { warmUp } from "./warm-up.ts";
 import { washerPressure } from "./washer-pressure.ts";
 import { wattDensity } from "./watt-density.ts";
@@ -268,6 +269,7 @@ export * from "./triangle-height.ts";
 export * from "./two-pulley-centres.ts";
 export * from "./two-pulley-loop.ts";
 export * from "./two-screw-share.ts";
+export * from "./wahl-factor.ts";
 export * from "./warm-up.ts";
 export * from "./washer-pressure.ts";
 export * from "./watt-density.ts";
@@ -401,6 +403,7 @@ export const CALCULATIONS = [
   twoPulleyCentres,
   twoPulleyLoop,
   twoScrewShare,
+  wahlFactor,
   warmUp,
   washerPressure,
   wattDensity,

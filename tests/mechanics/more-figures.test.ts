@@ -87,10 +87,10 @@ const PRINTED: Record<string, Figure[]> = {
     ],
   ],
   [spell("iso-286")]: [
-    ["8 H7/g6, least play, um", () => 1000 * fit("6 to 10", "g6", "least"), "5"],
-    ["8 H7/g6, most play, um", () => 1000 * fit("6 to 10", "g6", "most"), "29"],
-    ["22 H7/p6, least interference, um", () => -1000 * fit("18 to 30", "p6", "most"), "1"],
-    ["22 H7/p6, most interference, um", () => -1000 * fit("18 to 30", "p6", "least"), "35"],
+    ["8 H7/g6, least play, um", () => 1000 * playOf("6 to 10", "g6", "least"), "5"],
+    ["8 H7/g6, most play, um", () => 1000 * playOf("6 to 10", "g6", "most"), "29"],
+    ["22 H7/p6, least interference, um", () => -1000 * playOf("18 to 30", "p6", "most"), "1"],
+    ["22 H7/p6, most interference, um", () => -1000 * playOf("18 to 30", "p6", "least"), "35"],
   ],
   [`${spell("machinerys-handbook")}: thread in plastic, M4, 8 mm`]: [
     [
@@ -130,7 +130,7 @@ const drive = (result: "length" | "approximate") => one(m.twoPulleyLoop, result,
 const hole = (wanted: number, shrink: number) => one(m.printedHole, "corners", { wanted, shrink });
 const roof = (result: "apex" | "flat") => one(m.teardropRoof, result, { diameter: 10, layer: 0.2 });
 
-function fit(sizes: string, shaft: "g6" | "p6", result: "least" | "most"): number {
+function playOf(sizes: string, shaft: "g6" | "p6", result: "least" | "most"): number {
   const [bore, pin] = [row(FITS, `H7 ${sizes}`).values, row(FITS, `${shaft} ${sizes}`).values];
   return one(m.fitPlay, result, {
     holeLow: bore.lower,

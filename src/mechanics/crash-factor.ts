@@ -1,6 +1,6 @@
 import { bounded } from "./bounded.ts";
 
-/** How often the set screws of a pulley cover the thrust of a crash: below 1 the pulley slips before a bracket breaks. */
+/** How often the set screws of a pulley cover the thrust of a crash; below 1 the pulley slips and no bracket breaks. */
 export const crashFactor = bounded({
   name: "crash-factor",
   title: "Set screws in a crash",

@@ -28,7 +28,8 @@ export const screwThreadStress = bounded({
   },
   source: "shigley: 8-7 to 8-12",
   valid:
-    "square or trapezoidal thread of half the pitch in depth; the first of several engaged threads carries 0.38 of the load. A root above the pitch diameter is refused",
+    "square or trapezoidal thread of half the pitch in depth; the first of several engaged threads carries 0.38 of " +
+    "the load. A root above the pitch diameter is refused",
   examples: [
     {
       given: { load: 6400, torque: 26180, root: 28, mean: 30, pitch: 4 },

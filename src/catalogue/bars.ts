@@ -31,11 +31,10 @@ const FORTY = slot(40, 8.2, 12.2, 4, 1, "M8");
 /** Width, height, second moments strong and weak in cm4, mass per metre. */
 type Section = [number, number, number, number, number];
 
-function bar(key: string, seat: Slot, section: Section, note: string, differs: Disagreement[] = []): Row<Bar> {
+function bar(key: string, seat: Slot, section: Section, note: string, differs: Disagreement[]): Row<Bar> {
   const [width, height, inertiaStrong, inertiaWeak, massPerMetre] = section;
   const values = { width, height, ...seat, inertiaStrong, inertiaWeak, massPerMetre };
-  const row: Row<Bar> = { key, values, source: "common-practice", standing: "typical", from: "memory", note };
-  return differs.length === 0 ? row : { ...row, differs };
+  return { key, values, source: "common-practice", standing: "typical", from: "memory", note, differs };
 }
 
 const MAKERS = "other makers";

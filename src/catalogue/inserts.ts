@@ -14,11 +14,10 @@ function insert(
   length: number,
   outside: number,
   note: string,
-  differs: Disagreement[] = [],
+  differs: Disagreement[],
 ): Row<Insert> {
   const values = { hole, length, outside };
-  const row: Row<Insert> = { key, values, source: "fastener-suppliers", standing: "typical", from: "memory", note };
-  return differs.length === 0 ? row : { ...row, differs };
+  return { key, values, source: "fastener-suppliers", standing: "typical", from: "memory", note, differs };
 }
 
 const CHART = "hole and outside were seen on a supplier's chart, the length is from memory";

@@ -24,14 +24,13 @@ function pulley(
   teeth: number,
   [flangeDiameter, hubLength, hubDiameter, bore]: Sizes,
   note: string,
-  differs: Disagreement[] = [],
+  differs: Disagreement[],
 ): Row<Pulley> {
   const width = { toothWidth: 7, flangeThickness: 1, hubLength, height: hubLength + 9 };
   const screws = { setScrew: "M3", setScrewCount: 2, setScrewFromEnd: hubLength / 2 };
   const values = { teeth, pitch: 2, flangeDiameter, ...width, hubDiameter, bore, ...screws };
-  const facts = { source: "common-practice", standing: "typical", from: "memory", note } as const;
-  const row: Row<Pulley> = { key: `${teeth} teeth 2 mm`, values, ...facts };
-  return differs.length === 0 ? row : { ...row, differs };
+  const facts = { source: "common-practice", standing: "typical", from: "memory", note, differs } as const;
+  return { key: `${teeth} teeth 2 mm`, values, ...facts };
 }
 
 const BORES = "bores of 5, 6.35 and 8";

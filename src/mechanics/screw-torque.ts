@@ -54,8 +54,8 @@ export const screwTorque = bounded({
   compute: ({ load, pitchDiameter, lead, flank, friction }) => {
     const round = Math.PI * pitchDiameter;
     if (lead >= round) return { refused: "the lead angle is 45 deg or more" };
+    // With friction below 0.5 on flanks of 45 deg at most, a screw below 45 deg of lead can always be raised.
     const grip = friction / Math.cos((flank * Math.PI) / 180);
-    if (round <= grip * lead) return { refused: "the screw locks: no torque raises the load" };
     const raise = (((load * pitchDiameter) / 2) * (lead + grip * round)) / (round - grip * lead);
     const lower = (((load * pitchDiameter) / 2) * (grip * round - lead)) / (round + grip * lead);
     const critical = (lead / round) * Math.cos((flank * Math.PI) / 180);

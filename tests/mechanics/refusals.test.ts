@@ -1,0 +1,72 @@
+import { describe, expect, test } from "vitest";
+import * as m from "../../src/mechanics/index.ts";
+import { one } from "./printed.ts";
+
+/** Refusals that no limit of a single input makes, each with its reason. */
+describe("what a calculation refuses for more than one number", () => {
+  test("a bearing without load has no life", () => {
+    const idle = m.bearingLife.compute({ dynamic: 3450, static: 1370, radial: 0, axial: 0 });
+    expect(idle).toEqual({ refused: "the bearing carries no load" });
+  });
+
+  test("a bearing's axial factor ends at 0.56 of the static rating", () => {
+    const bearing = { dynamic: 3450, static: 1370, radial: 0 };
+    expect(one(m.bearingLife, "factor", { ...bearing, axial: 0.56 * 1370 })).toBeCloseTo(1, 12);
+    const over = m.bearingLife.compute({ ...bearing, axial: 0.5601 * 1370 });
+    expect(over).toEqual({ refused: "F_a is above 0.56 of the static rating C_0" });
+  });
+
+  test.each([
+    [0.005, 2.3],
+    [0.014, 2.3],
+    [0.0175, 2.225],
+    [0.021, 2.15],
+    [0.028, 1.99],
+    [0.042, 1.85],
+    [0.056, 1.71],
+    [0.07, 1.63],
+    [0.084, 1.55],
+    [0.11, 1.45],
+    [0.17, 1.31],
+    [0.28, 1.15],
+    [0.35, 1.095],
+    [0.42, 1.04],
+    [0.56, 1],
+  ])("at %d of it the factor is %d (bibliography: shigley, Table 11-1, linear between its rows)", (share, factor) => {
+    const bearing = { dynamic: 3450, static: 1000, radial: 0, axial: 1000 * share };
+    expect(one(m.bearingLife, "factor", bearing)).toBeCloseTo(factor, 9);
+  });
+
+  test("a free bed cannot lie above its seat", () => {
+    const high = m.bedOnLayer.compute({ seat: 4, lowest: 4, first: 0.2, layer: 0.2 });
+    expect(high).toEqual({ refused: "the seat lies below the first layer" });
+    expect(one(m.bedOnLayer, "bed", { seat: 4.2, lowest: 4, first: 0.2, layer: 0.2 })).toBeCloseTo(4, 9);
+  });
+
+  test("a screw at 45 deg of lead is refused, one just below it still lifts with the worst friction", () => {
+    const screw = { load: 10, pitchDiameter: 7, flank: 45, friction: 0.4999 };
+    expect(m.screwTorque.compute({ ...screw, lead: 7 * Math.PI })).toEqual({
+      refused: "the lead angle is 45 deg or more",
+    });
+    expect(one(m.screwTorque, "raise", { ...screw, lead: 6.999 * Math.PI })).toBeGreaterThan(0);
+  });
+
+  test("a slide that would part the loop a hair further on is refused, since it cannot tighten", () => {
+    const near = (apart: number): m.LoopNode[] => [
+      { name: "a", x: 0, y: 0, radius: 10, inside: true },
+      { name: "b", x: apart, y: 0, radius: 5, inside: true },
+    ];
+    const loop = m.beltLoop(near(5.0005)) as m.BeltLoop;
+    const inward = { node: "b", direction: 180, from: 0, to: 1 };
+    expect(m.slideForLength(near(5.0005), inward, loop.length)).toEqual({
+      refused: "a millimetre of slide changes the belt by 0 mm only; turn the slide's direction",
+    });
+  });
+
+  test("a pulley with a fraction of a tooth is refused before its idlers are judged", () => {
+    const pulley = (name: string, x: number, teeth: number) => ({ name, x, y: 0, radius: 12, inside: true, teeth });
+    const odd = m.idlerDuties([pulley("a", 0, 40), pulley("b", 200, 40.5)]);
+    expect(odd).toEqual({ refused: "z is 40.5 and must be a whole number" });
+    expect(m.idlerDuties([pulley("a", 0, 40), pulley("b", 200, 40)])).toEqual([]);
+  });
+});

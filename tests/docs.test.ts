@@ -39,6 +39,7 @@ describe("pages that are written from the tables", () => {
     for (const key of Object.keys(SOURCES)) expect(text).toContain(`- \`${key}\`: `);
     const recorded = TABLES.flatMap(({ rows }) => rows.flatMap(({ differs = [] }) => differs));
     expect(recorded.length).toBeGreaterThan(100);
+    for (const { differs = [] } of CALCULATIONS) for (const words of differs) expect(text).toContain(words);
     expect(text.match(/^\| [a-z-]+ \| .* also .* is used.*\|$/gm)?.length).toBe(recorded.length);
     expect(text).not.toContain("undefined");
   });

@@ -49,6 +49,7 @@ function entry(one: Calculation): string[] {
     "",
     `- Range: ${one.valid}.`,
     `- Source: ${cite(one.source)}.`,
+    ...(one.differs ?? []).map((words) => `- Sources differ: ${words}.`),
     ...one.examples.map((example) => worked(one, example)),
   ];
 }

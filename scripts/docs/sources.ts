@@ -47,6 +47,13 @@ export function sourcesPage(): string {
     ...RULE,
     "",
     ...table(["table", "row", "what others have, and what is used"], ALL.flatMap(recorded)),
+    "",
+    "## Where sources disagree on a calculation",
+    "",
+    ...table(
+      ["calculation", "what differs, and what is used"],
+      CALCULATIONS.flatMap(({ name, differs = [] }) => differs.map((words) => [name, words])),
+    ),
   ];
   return `${lines.join("\n")}\n`;
 }

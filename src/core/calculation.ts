@@ -50,6 +50,8 @@ export interface Calculation<Input extends string = string, Result extends strin
   readonly valid: string;
   /** What each input may be, where it is limited by itself; beyond it the calculation refuses. */
   readonly limits?: Readonly<Partial<Record<Input, Limits>>>;
+  /** Where sources disagree on the formula, a constant or an example, and what is used; sentences without a stop. */
+  readonly differs?: readonly string[];
   readonly examples: readonly WorkedExample<Input, Result>[];
   readonly compute: (inputs: Readonly<Record<Input, number>>) => Readonly<Record<NoInfer<Result>, number>> | Refusal;
 }

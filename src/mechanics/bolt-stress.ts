@@ -19,6 +19,9 @@ export const boltStress = bounded({
   },
   source: "shigley: 8-8",
   valid: "tension alone; the twist of tightening adds to it",
+  differs: [
+    "an engineering page takes 600 MPa as the proof strength of 8.8; ISO 898-1 has 580 up to M16, which this program uses",
+  ],
   examples: [
     {
       given: { force: 25000, area: 58, proof: 600 },

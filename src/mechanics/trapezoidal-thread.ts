@@ -27,6 +27,7 @@ export const trapezoidalThread = bounded({
   },
   source: "iso-2904",
   valid: "pitch 1.5 to 12 mm; other pitches and threads without a core are refused",
+  differs: ["a handbook site garbles Tr9x2 and Tr10x1.5; the formulas of ISO 2904 are used"],
   examples: [
     {
       given: { diameter: 8, pitch: 1.5, starts: 1 },

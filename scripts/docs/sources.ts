@@ -95,7 +95,7 @@ function entry(key: SourceKey): string[] {
       ALL.flatMap((one) => columnsOf(key, one)),
     ),
   ];
-  return [`- \`${key}\`: ${title}.`, ...(uses.length === 0 ? ["  - nothing so far"] : uses)];
+  return [`- \`${key}\`: ${title.replace(/\.$/, "")}.`, ...(uses.length === 0 ? ["  - nothing so far"] : uses)];
 }
 
 const list = (head: string, items: readonly string[]) =>

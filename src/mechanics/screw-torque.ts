@@ -32,7 +32,7 @@ export const screwTorque = bounded({
   valid: "load above 0, friction 0 to 0.5, lead angle below 45 deg, collar friction left out; outside it refuses",
   differs: [
     "screw makers' efficiency tables leave out the flank angle: 0.41 for Tr10x2 at 0.1, where the formula has 0.40",
-    "Mott prints 1809 lbf in for an example whose own equation gives 1814: the book rounds on the way",
+    "one book (`mott`) prints 1809 lbf in for an example whose own equation gives 1814: the book rounds on the way",
   ],
   examples: [
     {

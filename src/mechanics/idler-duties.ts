@@ -22,7 +22,8 @@ const WANTED = 6;
  * Returns, for each smooth idler of a loop, whether it may be parked: whether every toothed pulley keeps six teeth in
  * mesh without it, or as many as it has with it. An idler that makes wrap must stay, however slack the belt is.
  *
- * Refuses a loop that is not sound, and a number of teeth that no pulley has. Source: plane geometry; the six teeth are belt makers' practice.
+ * Refuses a loop that is not sound, and a number of teeth that no pulley has. Source: plane geometry; the six teeth are
+ * belt makers' practice.
  */
 export function idlerDuties(nodes: readonly MeshedNode[]): readonly IdlerDuty[] | Refusal {
   const whole = beltLoop(nodes);

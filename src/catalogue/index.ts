@@ -23,6 +23,7 @@ import { LOOPS } from "./loops.ts";
 import { METALS } from "./metals.ts";
 import { MOTORS } from "./motors.ts";
 import { NOMINAL_LENGTHS } from "./nominal-lengths.ts";
+import { NUT_LIMITS } from "./nut-limits.ts";
 import { NUTS } from "./nuts.ts";
 import { POLYMERS } from "./polymers.ts";
 import { PULLEYS } from "./pulleys.ts";
@@ -35,6 +36,7 @@ import { SPRINGS } from "./springs.ts";
 import { THIN_NUTS } from "./thin-nuts.ts";
 import { THREADS } from "./threads.ts";
 import { THRUST_BEARINGS } from "./thrust-bearings.ts";
+import { WASHER_LIMITS } from "./washer-limits.ts";
 import { WASHERS } from "./washers.ts";
 import { WHEELS } from "./wheels.ts";
 
@@ -62,6 +64,7 @@ export * from "./loops.ts";
 export * from "./metals.ts";
 export * from "./motors.ts";
 export * from "./nominal-lengths.ts";
+export * from "./nut-limits.ts";
 export * from "./nuts.ts";
 export * from "./polymers.ts";
 export * from "./pulleys.ts";
@@ -74,6 +77,7 @@ export * from "./springs.ts";
 export * from "./thin-nuts.ts";
 export * from "./threads.ts";
 export * from "./thrust-bearings.ts";
+export * from "./washer-limits.ts";
 export * from "./washers.ts";
 export * from "./wheels.ts";
 
@@ -94,9 +98,11 @@ export const TABLES: readonly Table[] = [
   NUTS,
   THIN_NUTS,
   LOCK_NUTS,
+  NUT_LIMITS,
   WASHERS,
   LARGE_WASHERS,
   SMALL_WASHERS,
+  WASHER_LIMITS,
   SHIM_RINGS,
   INSERTS,
   BARS,

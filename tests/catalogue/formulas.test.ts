@@ -7,11 +7,15 @@ import {
   COUNTERSUNK_SCREWS,
   HEX_SCREWS,
   LOCK_NUTS,
+  NUT_LIMITS,
+  NUTS,
   SCREW_LIMITS,
   SCREWS,
   SPRINGS,
   THIN_NUTS,
   THREADS,
+  WASHER_LIMITS,
+  WASHERS,
 } from "../../src/catalogue/index.ts";
 import { results } from "../../src/core/calculation.ts";
 import { row } from "../../src/core/table.ts";
@@ -97,6 +101,41 @@ describe("screws and nuts", () => {
   it.each(hexagons)("hexagon $key: e = 1.13 of the least width across flats, which is s - IT13", ({ values }) => {
     const { acrossFlats, acrossCorners } = values;
     digit(1.13 * (acrossFlats - grade(acrossFlats).it13), acrossCorners, 0.006);
+  });
+});
+
+/** IT14 of a washer's outside, for sizes up to 6, 10, 18, 30 and 50; from memory. */
+const OUTSIDE = [
+  [6, 0.3],
+  [10, 0.36],
+  [18, 0.43],
+  [30, 0.52],
+  [50, 0.62],
+] as const;
+
+describe("limits of nuts and washers", () => {
+  it.each(NUT_LIMITS.rows)("nut $key: least flats s - IT13, least corners 1.13 of them, heights h14", (nut) => {
+    const { acrossFlats, height } = row(NUTS, nut.key).values;
+    const { flatsLeast, cornersLeast, bearingFace, heightLeast, thinLeast } = nut.values;
+    digit(acrossFlats - grade(acrossFlats).it13, flatsLeast);
+    digit(1.13 * flatsLeast, cornersLeast, 0.006);
+    expect(bearingFace).toBeLessThan(flatsLeast);
+    digit(height - grade(height).it14, heightLeast);
+    const thin = row(THIN_NUTS, nut.key).values.height;
+    digit(thin - grade(thin).it14, thinLeast);
+  });
+
+  it.each(WASHER_LIMITS.rows)("washer $key: hole H13, outside h14", ({ key, values }) => {
+    const { hole, outside } = row(WASHERS, key).values;
+    digit(hole + grade(hole).it13, values.holeMost);
+    const [, it14] = OUTSIDE.find(([upTo]) => outside <= upTo) ?? [0, Number.NaN];
+    digit(outside - it14, values.outsideLeast);
+  });
+
+  it.each(WASHER_LIMITS.rows)("washer $key is at most 0.05 to 0.3 thicker than nominal", ({ key, values }) => {
+    const over = values.thicknessMost - row(WASHERS, key).values.thickness;
+    const thickness = row(WASHERS, key).values.thickness;
+    expect(over).toBeCloseTo(thickness < 0.8 ? 0.05 : thickness < 1.6 ? 0.1 : 0.2, 9);
   });
 });
 

@@ -1,7 +1,5 @@
 import { bounded } from "./bounded.ts";
-
-/** Standard gravity in m/s2. */
-const GRAVITY = 9.80665;
+import { GRAVITY } from "./centre-of-mass.ts";
 
 /** Sideways force that the springs of a plate must hold by friction: the drag of a nozzle or the jerk of the plate. */
 export const plateJerk = bounded({

@@ -24,12 +24,11 @@ type Holes = [number, number, number, number, number];
 
 const REMEMBERED = "the largest D1 is from memory, by the tolerance 6H of ISO 965-1";
 
-function thread(key: string, profile: Profile, holes: Holes, more?: string, differs?: Disagreement[]): Row<Thread> {
+function thread(key: string, profile: Profile, holes: Holes, note = REMEMBERED, differs?: Disagreement[]): Row<Thread> {
   const [diameter, pitch, pitchDiameter, minorDiameter, nutMinor, nutMinorLargest, stressArea] = profile;
   const [fineHole, mediumHole, coarseHole, tapDrill, setScrewKey] = holes;
   const own = { diameter, pitch, pitchDiameter, minorDiameter, nutMinor, nutMinorLargest, stressArea };
   const values = { ...own, fineHole, mediumHole, coarseHole, tapDrill, setScrewKey };
-  const note = more === undefined ? REMEMBERED : `${REMEMBERED}; ${more}`;
   const row: Row<Thread> = { key, values, source: "iso-724", standing: "standard", from: "memory", note };
   return differs === undefined ? row : { ...row, differs };
 }
@@ -74,12 +73,17 @@ export const THREADS: Table<Thread> = {
       differing<Thread>("standard", "a table that rounds", { tapDrill: [2.1] }),
     ),
     thread("M3", [3, 0.5, 2.675, 2.387, 2.459, 2.599, 5.03], [3.2, 3.4, 3.6, 2.5, 1.5]),
-    thread("M3.5", [3.5, 0.6, 3.11, 2.764, 2.85, 3.01, 6.78], [3.7, 3.9, 4.2, 2.9, 0], NO_KEY),
+    thread("M3.5", [3.5, 0.6, 3.11, 2.764, 2.85, 3.01, 6.78], [3.7, 3.9, 4.2, 2.9, 0], `${REMEMBERED}; ${NO_KEY}`),
     // biome-ignore lint/suspicious/noApproximativeNumericConstant: the root diameter of M4, not pi
     thread("M4", [4, 0.7, 3.545, 3.141, 3.242, 3.422, 8.78], [4.3, 4.5, 4.8, 3.3, 2]),
     thread("M5", [5, 0.8, 4.48, 4.019, 4.134, 4.334, 14.2], [5.3, 5.5, 5.8, 4.2, 2.5]),
     thread("M6", [6, 1, 5.35, 4.773, 4.917, 5.153, 20.1], [6.4, 6.6, 7, 5, 3]),
-    thread("M7", [7, 1, 6.35, 5.773, 5.917, 6.153, 28.9], [7.4, 7.6, 8, 6, 0], `drill from memory; ${NO_KEY}`),
+    thread(
+      "M7",
+      [7, 1, 6.35, 5.773, 5.917, 6.153, 28.9],
+      [7.4, 7.6, 8, 6, 0],
+      `${REMEMBERED}; so is the drill; ${NO_KEY}`,
+    ),
     thread("M8", [8, 1.25, 7.188, 6.466, 6.647, 6.912, 36.6], [8.4, 9, 10, 6.8, 4]),
     thread("M10", [10, 1.5, 9.026, 8.16, 8.376, 8.676, 58], [10.5, 11, 12, 8.5, 5], "the key is from memory"),
     thread(
@@ -93,13 +97,13 @@ export const THREADS: Table<Thread> = {
       "M14",
       [14, 2, 12.701, 11.546, 11.835, 12.21, 115],
       [15, 15.5, 16.5, 12, 0],
-      `holes and drill are from memory; ${NO_KEY}`,
+      `${REMEMBERED}; so are holes and drill; ${NO_KEY}`,
     ),
     thread(
       "M16",
       [16, 2, 14.701, 13.546, 13.835, 14.21, 157],
       [17, 17.5, 18.5, 14, 8],
-      "holes, drill and key are from memory",
+      `${REMEMBERED}; so are holes, drill and key`,
     ),
   ],
   sketch: `

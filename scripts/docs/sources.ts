@@ -69,8 +69,8 @@ const RULE = [
   "   used.",
   "5. Where all of them are sold, the usual one is used, and the row asks for a measurement.",
   "",
-  "The tests hold each row below to the rule it names. A measurement of the item in hand, in a preset, goes before all",
-  "of these.",
+  "The tests hold each row below to the rule it names, but for the usual one, which is a choice. A measurement of the item",
+  "in hand, in a preset, goes before all of these.",
 ];
 
 const cites = (key: SourceKey, citation: Citation | undefined) =>

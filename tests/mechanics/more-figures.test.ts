@@ -44,6 +44,10 @@ const PRINTED: Record<string, Figure[]> = {
     ["lead angle, deg", () => one(m.screwTorque, "leadAngle", acme), "3.39"],
     ["torque to lower, lbf in", () => one(m.screwTorque, "lower", acme) / POUND_INCH, "796"],
   ],
+  "screw makers' efficiency tables, which leave out the flank angle": [
+    ["Tr10x2 at 0.1, as printed", () => one(m.screwTorque, "efficiency", { ...small, flank: 0 }), "0.41"],
+    ["Tr10x2 at 0.1, by the formula", () => one(m.screwTorque, "efficiency", { ...small, flank: 15 }), "0.40"],
+  ],
   [`${spell("shigley")}: 8-8, on an engineering reference page`]: [
     ["M10, 25 kN, MPa", () => one(m.boltStress, "stress", { force: 25000, area: 58, proof: 600 }), "431"],
     ["share of 34.8 kN, %", () => 100 * one(m.boltStress, "share", { force: 25000, area: 58, proof: 600 }), "71.8"],
@@ -118,6 +122,7 @@ const PRINTED: Record<string, Figure[]> = {
   ],
 };
 
+const small = { load: 1, pitchDiameter: 9, lead: 2, friction: 0.1 };
 const slot20 = { threadStart: 0.5, diameter: 5, slotDepth: 6.1 };
 const slot40 = { threadStart: 1, diameter: 8, slotDepth: 12.2, grip: 7.6 };
 const exactM4 = 4 - (3 / 8) * Math.sqrt(3) * 0.7;

@@ -3,6 +3,7 @@ import { type Calculation, isRefusal, type Limits, type WorkedExample } from "..
 import { isWords } from "../../src/core/formula.ts";
 import { CALCULATIONS } from "../../src/mechanics/index.ts";
 import { anchor, figure, measure, NOTICE, table } from "./markdown.ts";
+import { SOLVERS, type Solver } from "./solvers.ts";
 import { TOPICS } from "./topics.ts";
 
 type Example = WorkedExample<string, string>;
@@ -19,9 +20,32 @@ export function calculationsPage(): string {
     "program, and reproduce every worked example.",
     "",
     ...TOPICS.map(([title, names]) => `- [${title}](#${anchor(title)}): ${names.length}`),
+    `- [${SEARCHES}](#${anchor(SEARCHES)}): ${SOLVERS.length}`,
     ...TOPICS.flatMap(([title, names]) => ["", `## ${title}`, ...names.flatMap((name) => entry(find(name)))]),
+    "",
+    `## ${SEARCHES}`,
+    ...SOLVERS.flatMap(solver),
   ];
   return `${lines.join("\n")}\n`;
+}
+
+const SEARCHES = "Searches, lists and verdicts";
+
+/** Returns a calculation that no single formula gives. */
+function solver({ name, title, takes, gives, how, valid, source, examples }: Solver): string[] {
+  return [
+    "",
+    `### ${name}`,
+    "",
+    `${title}.`,
+    "",
+    `- Takes: ${takes}.`,
+    `- Gives: ${gives}.`,
+    `- How: ${how}.`,
+    `- Range: ${valid}.`,
+    `- Source: ${cite(source)}.`,
+    ...examples.map(({ says, printed }) => `- Worked, own arithmetic: ${says} gives ${printed}.`),
+  ];
 }
 
 function find(name: string): Calculation {

@@ -261,3 +261,60 @@ describe("reasons, word for word", () => {
     expect(even).toMatchObject({ length: 680, teeth: 340 });
   });
 });
+
+describe("cases that only one of several numbers decides", () => {
+  test("one mass below 0 among others is refused", () => {
+    const masses = [
+      { mass: 2, x: 0, y: 0 },
+      { mass: -1, x: 0, y: 0 },
+    ];
+    expect(m.centreOfMass(masses)).toEqual({ refused: "a mass is below 0 kg or not a number" });
+  });
+
+  test("idlers of a loop that is none, one that the loop cannot do without, and one that only presses", () => {
+    const toothed = { name: "a", x: 0, y: 0, radius: 40 / Math.PI, inside: true, teeth: 40 };
+    const smooth = { name: "b", x: 200, y: 0, radius: 9, inside: true };
+    expect(m.idlerDuties([toothed])).toEqual({ refused: "a loop has 2 to 12 nodes, and this one has 1" });
+    expect(m.idlerDuties([toothed, smooth])).toEqual([
+      { name: "b", parkable: false, says: "without it a loop has 2 to 12 nodes, and this one has 1" },
+    ]);
+    const spare = { name: "c", x: 100, y: -18, radius: 9, inside: false };
+    expect(m.idlerDuties([toothed, spare, { ...toothed, name: "d", x: 200 }])).toEqual([
+      { name: "c", parkable: true, says: "every pulley keeps its teeth in mesh without it" },
+    ]);
+  });
+
+  test("stock loops are ordered by their way from the middle of a slide that is not even", () => {
+    const node = (name: string, x: number) => ({ name, x, y: 0, radius: 40 / Math.PI, inside: true });
+    const slide = { node: "b", direction: 0, from: 0, to: 12 };
+    const found = m.stockLoops([node("a", 0), node("b", 300)], slide, 2, [682, 692, 702]) as readonly m.StockLoop[];
+    expect(found.map(({ length }) => length)).toEqual([692, 682, 702]);
+  });
+
+  test("the fixed mount may stand anywhere in the list", () => {
+    const plane = { centre: { x: 0, y: 0 }, atCentre: 0, slopeX: 0.01, slopeY: 0, worst: 0 };
+    const mount = { name: "a", x: 100, y: 0, pitch: 0.5, up: 3, down: 3 };
+    const moves = m.tramMoves(plane, [mount, { ...mount, name: "b", x: 0 }], "b") as readonly m.TramMove[];
+    expect(moves.map(({ name, move, clockwise }) => [name, move, clockwise])).toEqual([
+      ["a", -1, 2],
+      ["b", 0, 0],
+    ]);
+  });
+
+  test("a mount may move to the very end of its range", () => {
+    const plane = { centre: { x: 0, y: 0 }, atCentre: 0, slopeX: 0.01, slopeY: 0, worst: 0 };
+    const mount = { name: "a", x: 0, y: 0, pitch: 0.5, up: 1, down: 1 };
+    for (const x of [100, -100]) {
+      expect(m.tramMoves(plane, [mount, { ...mount, name: "b", x }], "a")).toHaveLength(2);
+    }
+  });
+
+  test("three probes make a plane; the worst probe is the one farthest from it", () => {
+    const at = (x: number, y: number, height: number) => ({ x, y, height });
+    const three = m.tramPlane([at(0, 0, 1), at(100, 0, 2), at(0, 100, 1)]) as m.TramPlane;
+    expect(three.slopeX).toBeCloseTo(0.01, 12);
+    expect(three.worst).toBeLessThan(1e-12);
+    const dished = [at(0, 0, 1), at(100, 0, 0), at(-100, 0, 0), at(0, 100, 0), at(0, -100, 0)];
+    expect((m.tramPlane(dished) as m.TramPlane).worst).toBeCloseTo(0.8, 12);
+  });
+});

@@ -50,7 +50,9 @@ const unequal: SpacerCheck = {
   why: "spacers of different length tilt the wheels, and the carriage binds",
   trips: { error: { setLengths: [6, 6.2] }, note: {} },
   test: ({ given }) => {
-    const odd = given.setLengths.find((other) => Math.abs(other - given.length) > 1e-6);
+    const key = ring(given.kind) ? "length" : "hexHeight";
+    const own = given[key];
+    const odd = given.setLengths.find((other) => Math.abs(other - own) > 1e-6);
     if (odd === undefined) {
       return {
         level: "note",
@@ -58,13 +60,13 @@ const unequal: SpacerCheck = {
         set: "one job for the set",
       };
     }
-    const says = `the set holds a spacer of ${odd} mm beside one of ${given.length} mm`;
+    const says = `the set holds a spacer of ${odd} mm beside one of ${own} mm`;
     return {
       level: "error",
       says,
-      set: `length: ${odd} mm for all, or leave it out`,
+      set: `${key}: ${odd} mm for all, or leave it out`,
       found: odd,
-      limit: given.length,
+      limit: own,
       unit: "mm",
     };
   },

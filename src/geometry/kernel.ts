@@ -38,13 +38,24 @@ const ON_AXIS = 1e-6;
 
 let loading: Promise<Kernel> | undefined;
 
-/** Loads the kernel once. `wasm` is the compiled file's content, where the caller has it (a bundle, a browser). */
-export function loadKernel(wasm?: ArrayBuffer | Uint8Array): Promise<Kernel> {
-  loading ??= Module(wasm === undefined ? undefined : ({ wasmBinary: wasm } as never)).then((top) => {
+/** Loads the kernel once. `code` is its compiled wasm file, where the caller has it: a bundle, say. */
+export function loadKernel(code?: Promise<WebAssembly.Module>): Promise<Kernel> {
+  loading ??= start(code).then((top) => {
     top.setup();
     return { build: (solid, use, tolerance = CHORD_TOLERANCE) => build(top, solid, use, tolerance) };
   });
   return loading;
+}
+
+async function start(code?: Promise<WebAssembly.Module>): Promise<ManifoldToplevel> {
+  if (code === undefined) return await Module();
+  const module = await code;
+  const instantiateWasm = (imports: object, done: (instance: WebAssembly.Instance) => void) => {
+    const instance = new WebAssembly.Instance(module, imports);
+    done(instance);
+    return instance.exports;
+  };
+  return await Module({ instantiateWasm } as never);
 }
 
 function build<Answer>(top: ManifoldToplevel, solid: Solid, use: (body: Body) => Answer, tolerance: number): Answer {

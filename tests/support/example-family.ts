@@ -82,7 +82,11 @@ function pieces({ given, derived }: Case<Parameters, Derived>): Piece[] {
       count,
       keepOuts: [{ name: `${bolt} bolt`, body: cylinder(thread / 2, -5, height + 5) }],
       contacts: [{ name: "upper face", area, point: [0, 0, height], normal: [0, 0, 1], reach: side }],
-      measures: [{ what: "height", expected: height, tolerance: 0.1 }],
+      measures: [
+        { what: "height", expected: height, tolerance: 0.1 },
+        { what: "width", expected: side, tolerance: 0.15 },
+        { what: "hole", expected: derived.hole, tolerance: 0.15 },
+      ],
       wall: { error: 1.2, warning: 2 },
     },
   ];

@@ -17,6 +17,8 @@ import type { Parameters } from "./parameters.ts";
 export interface Bought {
   readonly bearing: Bearing;
   readonly screw: Screw;
+  /** Diameter of the screw's lower end: its own, or what it is turned down to. */
+  readonly end: number;
   readonly pulley: Pulley;
   readonly belt: Belt;
   readonly bar: Bar;
@@ -40,6 +42,7 @@ export function boughtFor(given: Parameters): Bought {
     bearing,
     bar,
     screw: given.screw.values,
+    end: given.endDiameter ?? given.screw.values.diameter,
     pulley: given.pulley.values,
     belt: given.belt.values,
     material: given.material.values,

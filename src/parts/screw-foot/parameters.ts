@@ -62,6 +62,12 @@ const placing = {
 const turning = {
   bearing: hardware(BEARINGS, "the bearing").default(itemOf(row(BEARINGS, "608"))),
   screw: hardware(SCREWS, "the lead screw").default(itemOf(row(SCREWS, "Tr8x2"))),
+  endDiameter: mm(
+    "d_end",
+    "lower end of the screw where it is turned down; left out, as thick as the screw",
+    2,
+    40,
+  ).optional(),
   pulley: hardware(PULLEYS, "the pulley").default(itemOf(row(PULLEYS, "40 teeth 2 mm"))),
   belt: hardware(BELTS, "the belt").default(itemOf(row(BELTS, "2 mm round"))),
   beltWidth: mm("w_b", "belt width", 3, 30).default(6),

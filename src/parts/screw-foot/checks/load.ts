@@ -128,7 +128,7 @@ const disagrees: FootCheck = {
   why: "sizes that contradict each other are a slip of measuring, and the seat follows them",
   trips: { error: { pulley: { row: "40 teeth 2 mm", height: 17 } } },
   test: ({ given, derived: { bought, pitchRadius } }) => {
-    const { height, hubLength, flangeThickness, toothWidth, flangeDiameter } = bought.pulley;
+    const { height, hubLength, hubDiameter, bore, flangeThickness, toothWidth, flangeDiameter } = bought.pulley;
     const sum = hubLength + 2 * flangeThickness + toothWidth;
     const set = "measure the pulley again";
     if (Math.abs(height - sum) > 0.3) {
@@ -147,6 +147,8 @@ const disagrees: FootCheck = {
         says: `a ${f(given.beltWidth)} mm belt does not run between flanges ${f(toothWidth)} mm apart`,
         set,
       };
+    if (hubLength > 0 && hubDiameter < bore + 2)
+      return { level: "error", says: `a bore of ${f(bore)} mm leaves no wall in a hub of ${f(hubDiameter)} mm`, set };
     if (flangeDiameter <= 2 * pitchRadius)
       return { level: "error", says: `the flange of ${f(flangeDiameter)} mm is narrower than the pitch diameter`, set };
     return undefined;

@@ -121,7 +121,10 @@ const shaping = {
     .optional()
     .meta({ symbol: "phi_posts", unit: "deg", description: "directions in which the bridge's two posts stand" }),
   cap: flag("cap", "whether a cap holds the bearing down").default(false),
-  locate: choice("locate", "what finds the bar's slot", { none: "nothing", key: "ribs that enter it" }).default("key"),
+  locate: choice("locate", "what finds the bar's slot; left out, a key where the mount has one", {
+    none: "nothing",
+    key: "ribs that enter it",
+  }).optional(),
   label: label("label", "text engraved on the front, before the seat height", 8).default("FOOT"),
 };
 

@@ -33,10 +33,16 @@ function fittingsOf(given: Parameters, { bought, posts }: Derived): { bearing: F
   const whole = { shaft: bought.screw.diameter, on: `the ${key}` };
   const above = given.thrust === "shoulder" ? whole : end;
   const bearing = { path: "bearing", what: `bearing ${given.bearing.key}`, bore: bought.bearing.bore } as const;
-  const rings = bought.washers.map(({ hole }, index): Fitting => {
-    const what = given.washers?.[index]?.key ?? "metal ring";
-    return { path: "washers", what: `ring ${what}`, bore: hole, ...end, loose: true };
-  });
+  // A ring that was left out follows the bearing, and so does a collar.
+  const rings = (given.washers ?? []).map(
+    ({ key: ring, values }): Fitting => ({
+      path: "washers",
+      what: `ring ${ring}`,
+      bore: values.hole,
+      ...end,
+      loose: true,
+    }),
+  );
   const collar: Fitting[] =
     given.thrust === "collar" && given.collar !== undefined
       ? [{ path: "collar", what: `collar ${given.collar.key}`, bore: bought.collar.bore, ...end }]
@@ -46,14 +52,17 @@ function fittingsOf(given: Parameters, { bought, posts }: Derived): { bearing: F
   return { bearing: [{ ...bearing, ...end }, ...second], others: [...rings, ...collar, pulley] };
 }
 
-/** Returns the first of the fittings that does not fit; `set` is what makes it right. */
+/** Returns all of the fittings that do not fit; `set` is what makes the first of them right. */
 function misfit(fittings: readonly Fitting[], set: (wrong: Fitting) => string): Finding | undefined {
-  const wrong = fittings.find((one) => !fits(one));
-  if (wrong === undefined) return undefined;
-  const { path, what, bore, shaft, on } = wrong;
-  const how = shaft > bore ? "does not go into" : "is loose in";
-  const says = `${on}, ${size(shaft)} mm, ${how} the ${size(bore)} mm bore of the ${what}`;
-  return { level: "error", path: [path], says, set: set(wrong), found: shaft, limit: bore, unit: "mm" };
+  const wrong = fittings.filter((one) => !fits(one));
+  const [first] = wrong;
+  if (first === undefined) return undefined;
+  const says = wrong.map(({ what, bore, shaft, on }) => {
+    const how = shaft > bore ? "does not go into" : "is loose in";
+    return `${on}, ${size(shaft)} mm, ${how} the ${size(bore)} mm bore of the ${what}`;
+  });
+  const { path, shaft: found, bore: limit } = first;
+  return { level: "error", path: [path], says: says.join("; "), set: set(first), found, limit, unit: "mm" };
 }
 
 const screwMisfit: FootCheck = {

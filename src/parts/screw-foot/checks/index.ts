@@ -2,5 +2,12 @@ import { boreChecks } from "./bores.ts";
 import { loadChecks } from "./load.ts";
 import { type FootCheck, seatChecks } from "./seat.ts";
 import { serviceChecks } from "./service.ts";
+import { settingChecks } from "./settings.ts";
 
-export const checks: readonly FootCheck[] = [...seatChecks, ...boreChecks, ...serviceChecks, ...loadChecks];
+export const checks: readonly FootCheck[] = [
+  ...settingChecks,
+  ...seatChecks,
+  ...boreChecks,
+  ...serviceChecks,
+  ...loadChecks,
+];

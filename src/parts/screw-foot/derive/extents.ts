@@ -65,7 +65,7 @@ function planPoints(given: Parameters, bought: Bought, foot: Foot): Vec2[] {
   if (given.mount === "on-top" || given.mount === "under") {
     const around = bought.bolt.washerDiameter / 2 + 3;
     points.push(...uprightBolts(given, bought, foot).flatMap((centre) => circlePoints(centre, around)));
-  } else if (given.mount === "on-side" && given.locate === "key") points.push([0, -axis - 1.2]);
+  } else if (given.mount === "on-side" && given.locate !== "none") points.push([0, -axis - 1.2]);
   if (given.mount === "on-post") points.push(...box(-housing, -axis, housing, -axis + plate));
   return points;
 }

@@ -1,5 +1,7 @@
+import { tidy } from "../../core/rounding.ts";
 import type { Case, HardwareLine } from "../family.ts";
 import { CAP } from "./derive/cap.ts";
+import { HARDWARE_PLAY } from "./derive/fixing.ts";
 import type { Derived } from "./derive/index.ts";
 import type { Parameters } from "./parameters.ts";
 
@@ -22,7 +24,7 @@ export function hardware({ given, derived }: Foot): HardwareLine[] {
     ...(derived.shim > 0 ? [{ item: `shim ring ${derived.shim} mm under the bearing`, count: 1 }] : []),
     { item: `${bolt.thread} x ${derived.boltLength} cap screw`, count: bolts, note: `to the ${given.bar.key} bar` },
     { item: `${bolt.thread} washer ${bolt.washerDiameter} x ${bolt.washerThickness}`, count: bolts },
-    { item: `slot nut ${bolt.thread} for ${given.bar.key}`, count: bolts },
+    { item: `slot nut ${bolt.thread} for ${given.bar.key}`, count: bolts, ...nutNote(given, derived) },
     ...(bridged
       ? [
           { item: "M4 x 25 cap screw", count: 4 },
@@ -37,6 +39,12 @@ export function hardware({ given, derived }: Foot): HardwareLine[] {
         ]
       : []),
   ];
+}
+
+/** Where two nuts stand in one slot, their length counts. */
+function nutNote({ mount }: Parameters, { boltsApart }: Derived): { note?: string } {
+  const most = tidy(boltsApart - HARDWARE_PLAY);
+  return mount === "in-corner" || mount === "on-post" ? { note: `at most ${most} mm long` } : {};
 }
 
 function boltCount({ mount }: Parameters, { rows }: Derived): number {

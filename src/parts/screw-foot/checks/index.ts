@@ -1,5 +1,6 @@
 import { boreChecks } from "./bores.ts";
 import { loadChecks } from "./load.ts";
+import { mountingChecks } from "./mounting.ts";
 import { type FootCheck, seatChecks } from "./seat.ts";
 import { serviceChecks } from "./service.ts";
 import { settingChecks } from "./settings.ts";
@@ -10,4 +11,5 @@ export const checks: readonly FootCheck[] = [
   ...boreChecks,
   ...serviceChecks,
   ...loadChecks,
+  ...mountingChecks,
 ];

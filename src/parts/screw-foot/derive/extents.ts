@@ -7,7 +7,6 @@ import type { Bridge, Posts } from "./bridge.ts";
 import { CAP } from "./cap.ts";
 import type { Corner } from "./corner.ts";
 import type { Fixing } from "./fixing.ts";
-import { CHEEK_BOLTS } from "./grip.ts";
 import type { Housing } from "./housing.ts";
 import type { Stack } from "./stack.ts";
 
@@ -76,8 +75,8 @@ function lobe(pocket: number, azimuth: number): Vec2[] {
   return circlePoints([radius * Math.cos(angle), radius * Math.sin(angle)], CAP.lobe);
 }
 
-function topOf(given: Parameters, { rim, plateTop, postTop, bed, margin }: Foot): number {
-  const cheeks = given.mount === "on-post" ? bed + 2 * margin + CHEEK_BOLTS : rim;
+function topOf(given: Parameters, { rim, plateTop, postTop, bed, margin, boltsApart }: Foot): number {
+  const cheeks = given.mount === "on-post" ? bed + 2 * margin + boltsApart : rim;
   const plates = given.mount === "on-side" || given.mount === "in-corner" ? plateTop : rim;
   if (given.style === "bridged") return Math.max(postTop + DOWEL.height, cheeks, plates);
   return Math.max(rim, cheeks, plates, given.style === "walled" ? postTop : rim);

@@ -17,8 +17,6 @@ export interface Grip {
 
 /** Friction of plastic on an aluminium bar (common practice). */
 const FRICTION = 0.2;
-/** Bolts of one cheek stand this far apart, mm. */
-export const CHEEK_BOLTS = 16;
 
 type Foot = Housing & Fixing & Stack;
 
@@ -53,9 +51,9 @@ function pulling(parameters: Parameters, { bar }: Bought, foot: Foot, thrust: nu
 }
 
 function onPost({ beltPull }: Parameters, { bar }: Bought, foot: Foot, thrust: number): Grip {
-  const { axis, plane, bed, margin, clamp } = foot;
-  const middle = bed + margin + CHEEK_BOLTS / 2;
+  const { axis, plane, bed, margin, clamp, boltsApart } = foot;
+  const middle = bed + margin + boltsApart / 2;
   const heelMoment = thrust * (axis + bar.module / 2) + beltPull * Math.abs(plane - middle);
-  const inputs = { moment: heelMoment, friction: FRICTION, clamp, spacing: CHEEK_BOLTS, faces: 2 };
+  const inputs = { moment: heelMoment, friction: FRICTION, clamp, spacing: boltsApart, faces: 2 };
   return { heel: middle, heelMoment, tension: 0, tensionEach: 0, gripUse: outcomeOf(frictionUse, "use", inputs) };
 }

@@ -30,7 +30,7 @@ const HEELS = {
   "in-corner": "max(z_0, -H)",
   "on-top": "0",
   under: "-H",
-  "on-post": "z_0 + m_e + 8",
+  "on-post": "z_0 + m_e + s_b / 2",
 };
 
 /** What the foot carries, and what that does to the plastic and the bolts. */
@@ -99,7 +99,7 @@ export const loadDimensions = {
     "",
     "u_g",
     "share of the bolts' clamp",
-    ({ mount }) => (mount === "on-post" ? "M_h / (0.2 * F_c * 16 * 2)" : "T_e / F_c"),
+    ({ mount }) => (mount === "on-post" ? "M_h / (0.2 * F_c * s_b * 2)" : "T_e / F_c"),
     "statics",
   ),
 };

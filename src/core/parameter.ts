@@ -139,6 +139,12 @@ export function itemOf<V extends Values>(row: Row<V>): Item<V> {
   return { key: row.key, values: row.values, row, measured: [], stated: [] };
 }
 
+/** Returns what to ask for in a shop: the row's own sizes where the item in hand was measured against them. */
+export function nominal<V extends Values>({ values, row, measured }: Item<V>): V {
+  const own = Object.entries(row?.values ?? {}).filter(([name]) => measured.includes(name));
+  return { ...values, ...Object.fromEntries(own) };
+}
+
 function overlay<V extends Values>(table: Table<V>, typed: Record<string, unknown>, ctx: z.RefinementCtx): Item<V> {
   const { row: key, measured = [], ...own } = typed;
   const base = key === undefined ? undefined : findRow(table, String(key));

@@ -39,9 +39,9 @@ describe("bolts that stand in one slot", () => {
 
   test("the shopping list says how long the nuts may be", () => {
     const nuts = (change: Readonly<Record<string, unknown>>) =>
-      footWith(change).hardware.find(({ item }) => item.startsWith("slot nut"))?.note;
-    expect(nuts({ mount: "in-corner", bar: "40x40 slot 8" })).toBe("at most 22 mm long");
-    expect(nuts({})).toBeUndefined();
+      footWith(change).hardware.find(({ item }) => item.startsWith("slot nut"))?.item;
+    expect(nuts({ mount: "in-corner", bar: "40x40 slot 8" })).toBe("slot nut M8 for 40x40 slot 8, at most 22 long");
+    expect(nuts({})).toBe("slot nut M5 for 20x20 slot 6");
   });
 
   test("rows nearer than their washers are an error", () => {

@@ -130,7 +130,12 @@ const shaping = {
 
 const loading = {
   axialLoad: newtons("F_a", "load along the screw", 50),
-  lightestLoad: newtons("F_min", "load along the least loaded screw of the stage", 0),
+  lightestLoad: force({
+    symbol: "F_min",
+    meaning: "load along the least loaded screw of the stage",
+    min: 0,
+    max: 2000,
+  }).optional(),
   beltPull: newtons("F_r", "pull of the belt across the screw", 30),
   crashForce: force({ symbol: "F_crash", meaning: "extra load along the screw in a crash", min: 0, max: 5000 }).default(
     0,

@@ -1,4 +1,5 @@
-import { above, below } from "../../check.ts";
+import { above } from "../../check.ts";
+import { tooHotIn } from "../../heat.ts";
 import { FRICTION } from "../derive/grip.ts";
 import type { Parameters } from "../parameters.ts";
 import type { FootCheck } from "./seat.ts";
@@ -134,15 +135,12 @@ const tooHot: FootCheck = {
   path: ["placeTemperature"],
   why: "near its softening point the foot creeps away from under the screw",
   trips: { error: { placeTemperature: 60 }, warning: { placeTemperature: 40 } },
-  test: ({ given, derived: { bought } }) =>
-    below({
-      value: bought.material.serviceLimit,
-      unit: "°C",
-      error: given.placeTemperature,
-      warning: given.placeTemperature + 15,
-      says: (limit) =>
-        `${given.material.key} is good to ${f(bought.material.serviceLimit, 0)} °C; the place wants ${f(limit, 0)} °C`,
-      set: "material: ASA, PC or PA-CF",
+  test: ({ given: { material, placeTemperature } }) =>
+    tooHotIn({
+      material,
+      temperature: placeTemperature,
+      words: `it is ${f(placeTemperature, 0)} °C at the foot`,
+      cooler: "a cooler place",
     }),
 };
 

@@ -15,7 +15,7 @@ interface Place {
   readonly cooler: string;
 }
 
-/** Returns what is wrong with a material in a warm place: over its limit, too near to it, or over that of its blends. */
+/** Returns what is wrong with a material in a warm place: over its limit, near it, or over that of its blends. */
 export function tooHotIn({ material, temperature, words, cooler }: Place): Finding | undefined {
   const { key, values } = material;
   const limit = `${key} is good to ${values.serviceLimit.toFixed(0)} °C, and ${words}`;

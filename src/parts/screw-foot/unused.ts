@@ -56,7 +56,8 @@ export interface Unused {
   readonly with: string;
 }
 
-const DEFAULTS: Parameters = schema.parse({});
+/** The foot that nothing was said of. */
+export const DEFAULTS: Parameters = schema.parse({});
 
 /** Returns the settings that differ from their defaults and that this foot does not use. */
 export function unusedSettings(given: Parameters): Unused[] {

@@ -1,4 +1,5 @@
 import { boreChecks } from "./bores.ts";
+import { letteringChecks } from "./lettering.ts";
 import { loadChecks } from "./load.ts";
 import { mountingChecks } from "./mounting.ts";
 import { type FootCheck, seatChecks } from "./seat.ts";
@@ -12,4 +13,5 @@ export const checks: readonly FootCheck[] = [
   ...serviceChecks,
   ...loadChecks,
   ...mountingChecks,
+  ...letteringChecks,
 ];

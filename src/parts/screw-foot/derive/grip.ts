@@ -22,7 +22,7 @@ export const FRICTION = 0.2;
 
 type Foot = Housing & Fixing & Stack;
 
-/** Returns what tries to lift the foot off its bar or slide it down a post, and the share of the bolts' clamp that this takes. */
+/** Returns what tries to lift the foot off its bar or slide it down a post, and the share of the clamp it takes. */
 export function gripOf(parameters: Parameters, bought: Bought, foot: Foot, thrust: number): Grip {
   if (parameters.mount === "on-post") return onPost(parameters, bought, foot, thrust);
   const { heel, heelMoment, tension } = pulling(parameters, bought, foot, thrust);

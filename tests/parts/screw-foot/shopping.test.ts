@@ -19,9 +19,12 @@ describe("what is bought", () => {
     );
   });
 
-  test("is the size that was stated where nothing was measured", () => {
-    const pulley = { row: "60 teeth 2 mm", bore: 12, hubDiameter: 22 };
+  test.each([true, false])("is the size that was stated where the row has quite another (measured: %s)", (measured) => {
+    const pulley = { row: "60 teeth 2 mm", bore: 12, hubDiameter: 22, measured: measured ? true : [] };
     expect(items({ bearing: "6001", screw: "Tr12x3", pulley })).toContain("pulley 60 teeth 2 mm, bore 12");
+  });
+
+  test("is the collar that was chosen", () => {
     expect(items({ thrust: "collar", collar: "8 set screw" })).toContain("set collar, bore 8, 16 x 8");
   });
 });

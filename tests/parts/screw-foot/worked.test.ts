@@ -31,7 +31,7 @@ const CASES = [
     u_2: 56.06,
     l_A: 64.06,
   },
-  // On each bolt: 1395 N mm over two pairs 16 mm apart and a quarter of 30 N, across a quarter of 50 N; against 0.2 x 600.
+  // On each bolt: 1395 N mm over two pairs 16 mm apart and 30 / 4 N, at right angles 50 / 4 N; against 0.2 x 600 N.
   {
     change: { mount: "on-post" },
     a: 17,

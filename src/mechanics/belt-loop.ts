@@ -44,7 +44,7 @@ export function beltLoop(nodes: readonly LoopNode[]): BeltLoop | Refusal {
     if ("refused" in span) return span;
     spans.push(span);
   }
-  const wraps = nodes.map((node, index) => wrapOf(node, spans[(index || nodes.length) - 1], spans[index]));
+  const wraps = nodes.map((node, index) => wrapOf(node, spans.at(index - 1) as LoopSpan, spans[index] as LoopSpan));
   const loose = untouched(nodes, wraps);
   if (loose !== undefined) {
     return { refused: `the belt does not touch ${loose.name}, or the order is wrong: it is counter-clockwise` };
@@ -52,7 +52,7 @@ export function beltLoop(nodes: readonly LoopNode[]): BeltLoop | Refusal {
   const crossing = spans.findIndex((span, index) => spans.some((other, at) => at > index && cross(span, other)));
   if (crossing >= 0) return { refused: `the span after ${nodes[crossing]?.name} crosses another span` };
   const straight = spans.reduce((sum, span) => sum + span.length, 0);
-  const length = nodes.reduce((sum, node, index) => sum + node.radius * (wraps[index] ?? 0), straight);
+  const length = nodes.reduce((sum, node, index) => sum + node.radius * (wraps[index] as number), straight);
   if (!Number.isFinite(length)) return { refused: "the loop is too large to hold" };
   return { length, spans, wraps: wraps.map((wrap) => (wrap * 180) / Math.PI) };
 }
@@ -62,7 +62,7 @@ export function beltLoop(nodes: readonly LoopNode[]): BeltLoop | Refusal {
  * the signed wraps is then more than one turn, unless an outside node hides it by the same fault.
  */
 function untouched(nodes: readonly LoopNode[], wraps: readonly number[]): LoopNode | undefined {
-  const wrap = (node: LoopNode) => wraps[nodes.indexOf(node)] ?? 0;
+  const wrap = (node: LoopNode) => wraps[nodes.indexOf(node)] as number;
   const hidden = nodes.some(({ inside }) => !inside);
   const over = nodes.find((node) => hidden && wrap(node) > (node.inside ? 0.75 : 0.5) * TURN);
   if (over !== undefined) return over;
@@ -114,7 +114,7 @@ function touch(node: LoopNode, direction: number): Point {
   return { x: node.x + out * Math.sin(direction), y: node.y - out * Math.cos(direction) };
 }
 
-function wrapOf(node: LoopNode, before: LoopSpan | undefined, after: LoopSpan | undefined): number {
-  const turn = (signOf(node) * (((after?.direction ?? 0) - (before?.direction ?? 0)) * Math.PI)) / 180;
+function wrapOf(node: LoopNode, before: LoopSpan, after: LoopSpan): number {
+  const turn = (signOf(node) * ((after.direction - before.direction) * Math.PI)) / 180;
   return turn - TURN * Math.floor(turn / TURN);
 }

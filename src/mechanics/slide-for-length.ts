@@ -52,9 +52,9 @@ export function slideForLength(nodes: readonly LoopNode[], slide: Slide, length:
   const [at] = places.sort((a, b) => Math.abs(a - middle) - Math.abs(b - middle));
   if (at === undefined) return { refused: whyNone(excess, from, to, length) };
   const placed = moved(nodes, slide, at);
-  const loop = beltLoop(placed);
-  const node = placed.find(({ name }) => name === slide.node);
-  if (isRefusal(loop) || node === undefined) return { refused: "the loop is not sound at its solution" };
+  // A solution is a place where the loop is sound, and the node was found above.
+  const loop = beltLoop(placed) as BeltLoop;
+  const node = placed.find(({ name }) => name === slide.node) as LoopNode;
   const sensitivity = slopeOf(excess, at, from, to);
   if (!(Math.abs(sensitivity) >= LEAST_SENSITIVITY)) {
     const small = `a millimetre of slide changes the belt by ${brief(Math.abs(sensitivity))} mm only`;

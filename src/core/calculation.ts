@@ -1,4 +1,5 @@
 import type { Citation } from "./bibliography.ts";
+import type { Diagnostic } from "./diagnostic.ts";
 import type { Unit } from "./unit.ts";
 
 /** A number that goes into a calculation or comes out of it. */
@@ -20,6 +21,16 @@ export interface WorkedExample<Input extends string, Result extends string> {
 /** Why a calculation refuses its inputs: outside its domain there is no number, only this. */
 export interface Refusal {
   readonly refused: string;
+  /** The same as a named defect with its numbers, where the layout of a machine can bring it about. */
+  readonly defect?: Diagnostic;
+}
+
+/**
+ * Refuses with a named defect: an error about the whole layout (`path` is empty), which a caller that knows the
+ * parameter may point at it.
+ */
+export function refuse(defect: Omit<Diagnostic, "level" | "path">): Refusal {
+  return { refused: defect.says, defect: { level: "error", path: [], ...defect } };
 }
 
 /**

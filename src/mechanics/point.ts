@@ -30,6 +30,14 @@ export function cross(a: Segment, b: Segment): boolean {
   return side(a, b.from) * side(a, b.to) < 0 && side(b, a.from) * side(b, a.to) < 0;
 }
 
+/** Returns where the lines of two segments that cross meet, mm. Source: plane geometry. */
+export function crossingPlace(a: Segment, b: Segment): Point {
+  const [ax, ay] = [a.to.x - a.from.x, a.to.y - a.from.y];
+  const [bx, by] = [b.to.x - b.from.x, b.to.y - b.from.y];
+  const along = ((b.from.x - a.from.x) * by - (b.from.y - a.from.y) * bx) / (ax * by - ay * bx);
+  return { x: a.from.x + along * ax, y: a.from.y + along * ay };
+}
+
 /** Returns the distance of two segments, mm; 0 when they cross. */
 export function segmentDistance(a: Segment, b: Segment): number {
   if (cross(a, b)) return 0;

@@ -37,6 +37,7 @@ export interface LoopFlaw {
 }
 
 const TURN = 2 * Math.PI;
+const DEGREES = 180 / Math.PI;
 /** Angle, rad, and share of a length below which a touch is no more than touching. */
 const GUARD = 1e-9;
 
@@ -53,18 +54,16 @@ export function isFlaw(outcome: BeltLoop | LoopFlaw): outcome is LoopFlaw {
 export function traceLoop(nodes: readonly LoopNode[]): BeltLoop | LoopFlaw {
   const wrong = misplaced(nodes);
   if (wrong !== undefined) return wrong;
-  const directions = nodes.map((node, index) => directionOf(node, following(nodes, index)));
-  const spans = nodes.map((node, index) => spanOf(node, following(nodes, index), directions[index] ?? 0));
-  const wraps = nodes.map((node, index) =>
-    wrapOf(node, directions[(index || nodes.length) - 1] ?? 0, directions[index] ?? 0),
-  );
-  const tangled = untouched(nodes, wraps) ?? crossing(spans, wraps) ?? through(nodes, spans);
+  const spans = nodes.map((node, index) => spanBetween(node, following(nodes, index)));
+  const wraps = nodes.map((node, index) => wrapOf(node, spans[(index || nodes.length) - 1], spans[index]));
+  const tangled = untouched(nodes, wraps) ?? crossing(nodes, spans, wraps) ?? through(nodes, spans);
   if (tangled !== undefined) return tangled;
   let length = 0;
-  for (const [index, node] of nodes.entries())
-    length += (spans[index]?.length ?? 0) + node.radius * (wraps[index] ?? 0);
+  for (let index = 0; index < nodes.length; index++) {
+    length += (spans[index] as LoopSpan).length + (nodes[index] as LoopNode).radius * (wraps[index] as number);
+  }
   if (!Number.isFinite(length)) return flaw("large", 0, 0, length, Number.MAX_VALUE);
-  return { length, spans, wraps: wraps.map((wrap) => (wrap * 180) / Math.PI) };
+  return { length, spans, wraps: wraps.map((wrap) => wrap * DEGREES) };
 }
 
 function flaw(kind: LoopFlaw["flaw"], at: number, other: number, found: number, limit: number): LoopFlaw {
@@ -79,10 +78,11 @@ function misplaced(nodes: readonly LoopNode[]): LoopFlaw | undefined {
   if (flat >= 0) return flaw("flat", flat, flat, nodes[flat]?.radius ?? 0, 0);
   const inside = nodes.filter((node) => node.inside).length;
   if (inside < 2) return flaw("outside", 0, 0, inside, 2);
-  for (const [at, node] of nodes.entries()) {
+  for (let at = 0; at < nodes.length; at++) {
     for (let other = at + 1; other < nodes.length; other++) {
-      const second = nodes[other] as LoopNode;
-      const [apart, needed] = [distance(node, second), node.radius + second.radius];
+      const [first, second] = [nodes[at] as LoopNode, nodes[other] as LoopNode];
+      const needed = first.radius + second.radius;
+      const apart = distance(first, second);
       if (!Number.isFinite(apart + needed)) return flaw("large", at, other, apart, Number.MAX_VALUE);
       if (apart <= needed) return flaw("overlap", at, other, apart, needed);
     }
@@ -98,30 +98,27 @@ function signOf(node: LoopNode): number {
   return node.inside ? 1 : -1;
 }
 
-/** How far the second node's touching side lies to the left of the first one's, mm. */
-function shiftOf(from: LoopNode, to: LoopNode): number {
-  return signOf(from) * from.radius - signOf(to) * to.radius;
-}
-
-/** Direction of the span that touches both nodes on their sides, rad. */
-function directionOf(from: LoopNode, to: LoopNode): number {
-  return Math.atan2(to.y - from.y, to.x - from.x) + Math.asin(shiftOf(from, to) / distance(from, to));
-}
-
-function spanOf(from: LoopNode, to: LoopNode, direction: number): LoopSpan {
-  const [sine, cosine] = [Math.sin(direction), Math.cos(direction)];
-  const touch = (node: LoopNode): Point => {
-    const out = signOf(node) * node.radius;
-    return { x: node.x + out * sine, y: node.y - out * cosine };
-  };
-  const [apart, shift] = [distance(from, to), shiftOf(from, to)];
+/** The span that leaves one node and lands on the next, on the side of each that the belt lies on. */
+function spanBetween(from: LoopNode, to: LoopNode): LoopSpan {
+  const [outFrom, outTo] = [signOf(from) * from.radius, signOf(to) * to.radius];
+  const apart = distance(from, to);
+  const shift = outFrom - outTo;
   const length = Math.sqrt((apart - shift) * (apart + shift));
-  return { from: touch(from), to: touch(to), length, direction: (direction * 180) / Math.PI };
+  const [ahead, aside] = [length / apart, shift / apart];
+  const [dx, dy] = [(to.x - from.x) / apart, (to.y - from.y) / apart];
+  const cosine = dx * ahead - dy * aside;
+  const sine = dy * ahead + dx * aside;
+  return {
+    from: { x: from.x + outFrom * sine, y: from.y - outFrom * cosine },
+    to: { x: to.x + outTo * sine, y: to.y - outTo * cosine },
+    length,
+    direction: Math.atan2(sine, cosine) * DEGREES,
+  };
 }
 
 /** The angle over which the belt lies on a node, rad; a wrap of nothing stays nothing when rounding makes it less. */
-function wrapOf(node: LoopNode, before: number, after: number): number {
-  const turn = signOf(node) * (after - before);
+function wrapOf(node: LoopNode, before: LoopSpan | undefined, after: LoopSpan | undefined): number {
+  const turn = (signOf(node) * ((after?.direction ?? 0) - (before?.direction ?? 0))) / DEGREES;
   const wrap = turn - TURN * Math.floor(turn / TURN);
   return wrap > TURN - GUARD ? 0 : wrap;
 }
@@ -130,25 +127,33 @@ function wrapOf(node: LoopNode, before: number, after: number): number {
 function untouched(nodes: readonly LoopNode[], wraps: readonly number[]): LoopFlaw | undefined {
   let turned = 0;
   let most = 0;
-  for (const [index, wrap] of wraps.entries()) {
+  for (let index = 0; index < nodes.length; index++) {
+    const wrap = wraps[index] as number;
     turned += signOf(nodes[index] as LoopNode) * wrap;
-    if (wrap > (wraps[most] ?? 0)) most = index;
+    if (wrap > (wraps[most] as number)) most = index;
   }
   if (Math.abs(turned - TURN) <= GUARD) return undefined;
-  return flaw("loose", most, most, wraps[most] ?? 0, turned);
+  return flaw("loose", most, most, wraps[most] as number, turned);
 }
 
-/** Spans that cross. Neighbours can only where the belt turns by more than half round their node, which it misses. */
-function crossing(spans: readonly LoopSpan[], wraps: readonly number[]): LoopFlaw | undefined {
+/**
+ * Spans that cross. A loop that only turns left, once, is convex and cannot. Neighbours cross only where the belt turns
+ * by more than half round their node, which it then misses.
+ */
+function crossing(
+  nodes: readonly LoopNode[],
+  spans: readonly LoopSpan[],
+  wraps: readonly number[],
+): LoopFlaw | undefined {
+  if (nodes.every(({ inside }) => inside)) return undefined;
   for (let at = 0; at < spans.length; at++) {
     for (let other = at + 1; other < spans.length; other++) {
       const [first, second] = [spans[at] as LoopSpan, spans[other] as LoopSpan];
-      const nodeBetween = other === at + 1 ? other : at === 0 && other === spans.length - 1 ? 0 : undefined;
-      const wrap = nodeBetween === undefined ? TURN : (wraps[nodeBetween] ?? 0);
-      if (wrap <= Math.PI || !cross(first, second)) continue;
-      if (nodeBetween === undefined)
-        return { ...flaw("crossing", at, other, 0, 0), place: crossingPlace(first, second) };
-      return flaw("loose", nodeBetween, nodeBetween, wrap, TURN);
+      if (!cross(first, second)) continue;
+      const between = other === at + 1 ? other : at === 0 && other === spans.length - 1 ? 0 : undefined;
+      if (between === undefined) return { ...flaw("crossing", at, other, 0, 0), place: crossingPlace(first, second) };
+      const wrap = wraps[between] as number;
+      if (wrap > Math.PI) return flaw("loose", between, between, wrap, TURN);
     }
   }
   return undefined;
@@ -156,9 +161,11 @@ function crossing(spans: readonly LoopSpan[], wraps: readonly number[]): LoopFla
 
 /** A span that runs through a node which is not at its ends. */
 function through(nodes: readonly LoopNode[], spans: readonly LoopSpan[]): LoopFlaw | undefined {
-  for (const [at, span] of spans.entries()) {
-    for (const [other, node] of nodes.entries()) {
+  for (let at = 0; at < spans.length; at++) {
+    const span = spans[at] as LoopSpan;
+    for (let other = 0; other < nodes.length; other++) {
       if (other === at || other === (at + 1) % nodes.length) continue;
+      const node = nodes[other] as LoopNode;
       const clear = distanceToSegment(node, span);
       if (clear < node.radius - GUARD * (node.radius + span.length)) {
         return flaw("through", at, other, clear, node.radius);

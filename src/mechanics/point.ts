@@ -10,9 +10,15 @@ export interface Segment {
   readonly to: Point;
 }
 
+/** Squares between these hold without loss; beyond them the slower way is taken. */
+const SMALL = 1e-200;
+const LARGE = 1e200;
+
 /** Returns the distance of two places, mm. */
 export function distance(a: Point, b: Point): number {
-  return Math.hypot(b.x - a.x, b.y - a.y);
+  const [dx, dy] = [b.x - a.x, b.y - a.y];
+  const squared = dx * dx + dy * dy;
+  return squared > SMALL && squared < LARGE ? Math.sqrt(squared) : Math.hypot(dx, dy);
 }
 
 /** Returns the distance from a place to the nearest place of a segment, mm. Source: plane geometry. */

@@ -66,10 +66,24 @@ export function stretchesOf(nodes: readonly LoopNode[], slide: Slide): Stretch[]
     const place = look(at);
     const low = last ?? (place === undefined ? undefined : edge(look, place, lastAt));
     const high = place ?? (last === undefined ? undefined : edge(look, last, at));
-    if (low !== undefined && high !== undefined && low.at < high.at) stretches.push(...monotone(look, low, high));
+    if (low !== undefined && high !== undefined && low.at < high.at) append(stretches, monotone(look, low, high));
     [last, lastAt] = [place, at];
   }
   return stretches;
+}
+
+/** Adds pieces; one that goes on where the last one ends, in the same sense, makes it longer. */
+function append(stretches: Stretch[], pieces: readonly Stretch[]): void {
+  for (const piece of pieces) {
+    const last = stretches.at(-1);
+    if (last?.high === piece.low && senseOf(last) * senseOf(piece) > 0) {
+      stretches[stretches.length - 1] = { low: last.low, high: piece.high };
+    } else stretches.push(piece);
+  }
+}
+
+function senseOf({ low, high }: Stretch): number {
+  return Math.sign(high.length - low.length);
 }
 
 type Look = (at: number) => SlidePlace | undefined;

@@ -88,6 +88,7 @@ import { tappedBoltWindow } from "./tapped-bolt-window.ts";
 import { teethInMesh } from "./teeth-in-mesh.ts";
 import { thermalGrowth } from "./thermal-growth.ts";
 import { threadShearArea } from "./thread-shear-area.ts";
+import { threadStarts } from "./thread-starts.ts";
 import { threadStressArea } from "./thread-stress-area.ts";
 import { threadTravel } from "./thread-travel.ts";
 import { threeWheelForces } from "./three-wheel-forces.ts";
@@ -176,6 +177,7 @@ export * from "./row-tension.ts";
 export * from "./saw-cut-angle.ts";
 export * from "./screw-column.ts";
 export * from "./screw-float.ts";
+export * from "./screw-loads.ts";
 export * from "./screw-locking.ts";
 export * from "./screw-tilt.ts";
 export * from "./screw-torque.ts";
@@ -210,6 +212,7 @@ export * from "./tapped-bolt-window.ts";
 export * from "./teeth-in-mesh.ts";
 export * from "./thermal-growth.ts";
 export * from "./thread-shear-area.ts";
+export * from "./thread-starts.ts";
 export * from "./thread-stress-area.ts";
 export * from "./thread-travel.ts";
 export * from "./three-wheel-forces.ts";
@@ -322,6 +325,7 @@ export const CALCULATIONS = [
   teethInMesh,
   thermalGrowth,
   threadShearArea,
+  threadStarts,
   threadStressArea,
   threadTravel,
   threeWheelForces,

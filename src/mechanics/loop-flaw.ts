@@ -1,6 +1,6 @@
 import { type Refusal, refuse } from "../core/calculation.ts";
 import { brief } from "./bounded.ts";
-import { isFlaw, type LoopFlaw, type LoopNode, traceLoop } from "./loop-trace.ts";
+import { type BeltLoop, isFlaw, type LoopFlaw, type LoopNode, traceLoop } from "./loop-trace.ts";
 import { distanceToSegment, type Point } from "./point.ts";
 
 type Explained = (nodes: readonly LoopNode[], flaw: LoopFlaw) => Refusal;
@@ -65,18 +65,20 @@ const EXPLAINED: Readonly<Record<LoopFlaw["flaw"], Explained>> = {
   loose,
   crossing: (nodes, { at, other, place }) => {
     const better = workingOrder(nodes);
+    const second = `that after ${nameOf(nodes, other)}${where(place)}`;
     return refuse({
       name: "spans-cross",
-      says: `the span after ${nameOf(nodes, at)} crosses another span, that after ${nameOf(nodes, other)}${where(place)}`,
+      says: `the span after ${nameOf(nodes, at)} crosses another span, ${second}`,
       why: "spans that cross rub each other through",
       set: better === undefined ? "another place or side for one of the nodes" : `the order ${listed(better)}`,
     });
   },
   through: (nodes, { at, other, found, limit }) => {
     const span = `the span from ${nameOf(nodes, at)} to ${nameOf(nodes, at + 1)}`;
+    const near = `${brief(found)} mm from its middle, under ${brief(limit)} mm`;
     return refuse({
       name: "span-through-node",
-      says: `${span} runs through ${nameOf(nodes, other)}: ${brief(found)} mm from its middle, under ${brief(limit)} mm`,
+      says: `${span} runs through ${nameOf(nodes, other)}: ${near}`,
       found: mm(found),
       limit: mm(limit),
       why: "a belt cannot run through a pulley",
@@ -151,8 +153,11 @@ function withMoved(nodes: readonly LoopNode[], node: LoopNode): LoopNode[][] {
 
 /** Leaves out nodes, the loosest first, until a sound loop is left or there is nothing to leave out. */
 function withoutLoose(nodes: readonly LoopNode[], at: number): { kept: readonly LoopNode[]; left: LoopNode[] } {
-  const single = nodes.find((node) => !isFlaw(traceLoop(nodes.filter((other) => other !== node))));
-  if (single !== undefined) return { kept: nodes.filter((other) => other !== single), left: [single] };
+  for (const node of nodes) {
+    const kept = nodes.filter((other) => other !== node);
+    const loop = traceLoop(kept);
+    if (!isFlaw(loop) && encloses(loop, node) === node.inside) return { kept, left: [node] };
+  }
   const left: LoopNode[] = [];
   let kept = nodes;
   for (let loosest = at; kept.length > 2; ) {
@@ -164,4 +169,15 @@ function withoutLoose(nodes: readonly LoopNode[], at: number): { kept: readonly 
     loosest = outcome.at;
   }
   return { kept, left };
+}
+
+/** Whether a place off every node lies within the belt: a line to the right of it crosses an odd number of times. */
+function encloses({ spans }: BeltLoop, { x, y }: Point): boolean {
+  const corners = spans.flatMap(({ from, to }) => [from, to]);
+  const crossings = corners.filter((corner, index) => {
+    const next = corners[(index + 1) % corners.length] ?? corner;
+    if (corner.y > y === next.y > y) return false;
+    return x < corner.x + ((y - corner.y) / (next.y - corner.y)) * (next.x - corner.x);
+  });
+  return crossings.length % 2 === 1;
 }

@@ -47,7 +47,8 @@ export function isFlaw(outcome: BeltLoop | LoopFlaw): outcome is LoopFlaw {
 
 /**
  * Returns the taut belt round the nodes in their order, or the first flaw met, without words: the quick way for
- * searches. The belt is sound when it is one counter-clockwise turn that neither crosses itself nor runs through a node.
+ * searches. The belt is sound when it is one counter-clockwise turn that neither crosses itself nor runs through a
+ * node.
  *
  * Units: mm and deg. Source: plane geometry.
  */
@@ -133,6 +134,7 @@ function untouched(nodes: readonly LoopNode[], wraps: readonly number[]): LoopFl
     if (wrap > (wraps[most] as number)) most = index;
   }
   if (Math.abs(turned - TURN) <= GUARD) return undefined;
+  if (!Number.isFinite(turned)) return flaw("large", most, most, turned, Number.MAX_VALUE);
   return flaw("loose", most, most, wraps[most] as number, turned);
 }
 

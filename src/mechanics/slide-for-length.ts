@@ -99,9 +99,10 @@ function solved(
 
 function noPlace(slide: Slide, stretches: readonly Stretch[], length: number): Refusal {
   if (stretches.length === 0) {
+    const range = `the slide of ${slide.node}, ${brief(slide.from)} to ${brief(slide.to)} mm`;
     return refuse({
       name: "belt-never-touches",
-      says: `nowhere on the slide of ${slide.node}, ${brief(slide.from)} to ${brief(slide.to)} mm, does the belt touch every node`,
+      says: `nowhere on ${range}, does the belt touch every node`,
       why: "there is no loop whose length could be chosen",
       set: "a loop that is sound first, then a slide round it",
     });

@@ -148,15 +148,18 @@ function crossing(
   wraps: readonly number[],
 ): LoopFlaw | undefined {
   if (nodes.every(({ inside }) => inside)) return undefined;
-  for (let at = 0; at < spans.length; at++) {
-    for (let other = at + 1; other < spans.length; other++) {
+  const last = spans.length - 1;
+  for (let at = 0; at < last; at++) {
+    for (let other = at + 2; other <= last; other++) {
       const [first, second] = [spans[at] as LoopSpan, spans[other] as LoopSpan];
-      if (!cross(first, second)) continue;
-      const between = other === at + 1 ? other : at === 0 && other === spans.length - 1 ? 0 : undefined;
-      if (between === undefined) return { ...flaw("crossing", at, other, 0, 0), place: crossingPlace(first, second) };
-      const wrap = wraps[between] as number;
-      if (wrap > Math.PI) return flaw("loose", between, between, wrap, TURN);
+      if ((at === 0 && other === last) || !cross(first, second)) continue;
+      return { ...flaw("crossing", at, other, 0, 0), place: crossingPlace(first, second) };
     }
+  }
+  for (let at = 0; at <= last; at++) {
+    const wrap = wraps[at] as number;
+    const before = spans[at === 0 ? last : at - 1] as LoopSpan;
+    if (wrap > Math.PI && cross(before, spans[at] as LoopSpan)) return flaw("loose", at, at, wrap, TURN);
   }
   return undefined;
 }

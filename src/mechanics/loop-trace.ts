@@ -168,9 +168,10 @@ function crossing(
 function through(nodes: readonly LoopNode[], spans: readonly LoopSpan[]): LoopFlaw | undefined {
   for (let at = 0; at < spans.length; at++) {
     const span = spans[at] as LoopSpan;
+    const next = at + 1 === nodes.length ? 0 : at + 1;
     for (let other = 0; other < nodes.length; other++) {
-      if (other === at || other === (at + 1) % nodes.length) continue;
       const node = nodes[other] as LoopNode;
+      if (other === at || other === next || beside(node, span)) continue;
       const clear = distanceToSegment(node, span);
       if (clear < node.radius - GUARD * (node.radius + span.length)) {
         return flaw("through", at, other, clear, node.radius);
@@ -178,4 +179,12 @@ function through(nodes: readonly LoopNode[], spans: readonly LoopSpan[]): LoopFl
     }
   }
   return undefined;
+}
+
+/** Whether a node is clear of the box round a span, which is quick to tell. */
+function beside({ x, y, radius }: LoopNode, { from, to }: LoopSpan): boolean {
+  if (x + radius < from.x && x + radius < to.x) return true;
+  if (x - radius > from.x && x - radius > to.x) return true;
+  if (y + radius < from.y && y + radius < to.y) return true;
+  return y - radius > from.y && y - radius > to.y;
 }

@@ -2,7 +2,15 @@ import { isRefusal, type Refusal, refuse } from "../core/calculation.ts";
 import { type BeltLoop, beltLoop, type LoopNode } from "./belt-loop.ts";
 import { brief } from "./bounded.ts";
 import type { Point } from "./point.ts";
-import { moved, placeOn, type Slide, type SlidePlace, type Stretch, stretchesOf } from "./slide-stretches.ts";
+import {
+  type Look,
+  lookAlong,
+  movedBy,
+  type Slide,
+  type SlidePlace,
+  type Stretch,
+  stretchesOf,
+} from "./slide-stretches.ts";
 
 export type { Slide } from "./slide-stretches.ts";
 
@@ -41,20 +49,22 @@ export function lengthOnSlide(nodes: readonly LoopNode[], slide: Slide): LengthO
   const { from, to } = slide;
   if (!nodes.some(({ name }) => name === slide.node)) return () => ({ refused: `the loop has no node ${slide.node}` });
   const room = from < to && Number.isFinite(to - from + slide.direction);
-  const stretches = room ? stretchesOf(nodes, slide) : [];
+  const look = lookAlong(nodes, slide);
+  const stretches = room ? stretchesOf(look, slide) : [];
   const off = ({ at }: SlidePlace) => Math.abs(at - (from + to) / 2);
   return (length) => {
     if (!room || !Number.isFinite(length)) return { refused: "the slide has no room" };
-    const places = stretches.map((stretch) => solved(nodes, slide, stretch, length)).filter((one) => one !== undefined);
+    const places = stretches.map((stretch) => solved(look, stretch, length)).filter((one) => one !== undefined);
     const [place] = places.sort((a, b) => off(a) - off(b));
     return place === undefined ? noPlace(slide, stretches, length) : positionAt(nodes, slide, place);
   };
 }
 
 function positionAt(nodes: readonly LoopNode[], slide: Slide, { at, slope }: SlidePlace): SlidePosition | Refusal {
-  const placed = moved(nodes, slide, at);
+  const index = nodes.findIndex(({ name }) => name === slide.node);
+  const placed = nodes.map((each, place) => (place === index ? movedBy(each, slide, at) : each));
   const loop = beltLoop(placed);
-  const node = placed.find(({ name }) => name === slide.node);
+  const node = placed[index];
   if (isRefusal(loop) || node === undefined) return { refused: "the loop is not sound at its solution" };
   if (Math.abs(slope) >= LEAST_SENSITIVITY) {
     return { at, node: { x: node.x, y: node.y }, sensitivity: slope, loop };
@@ -70,12 +80,7 @@ function positionAt(nodes: readonly LoopNode[], slide: Slide, { at, slope }: Sli
 }
 
 /** Newton's search from the straight line between the ends of a stretch, held inside the bracket that it narrows. */
-function solved(
-  nodes: readonly LoopNode[],
-  slide: Slide,
-  { low, high }: Stretch,
-  length: number,
-): SlidePlace | undefined {
+function solved(look: Look, { low, high }: Stretch, length: number): SlidePlace | undefined {
   const short = (place: SlidePlace) => length - place.length;
   if (short(low) === 0) return low;
   if (short(high) === 0) return high;
@@ -83,7 +88,7 @@ function solved(
   let [left, right, last] = [low, high, low];
   let next = low.at + ((high.at - low.at) * short(low)) / (high.length - low.length);
   for (let step = 0; step < STEPS; step++) {
-    const place = placeOn(nodes, slide, next);
+    const place = look(next);
     if (place === undefined) return undefined;
     if (short(place) * short(low) > 0) left = place;
     else right = place;

@@ -24,40 +24,45 @@ export interface Stretch {
 }
 
 /** Pieces in which the slide is searched for a stretch where every node touches. */
-const PIECES = 64;
+const PIECES = 32;
 /** Halvings after which the end of a stretch is known to the last bit. */
 const HALVINGS = 60;
 
-/** Returns the loop's nodes with one of them moved along the slide. */
-export function moved(nodes: readonly LoopNode[], { node, direction }: Slide, at: number): LoopNode[] {
+/** Returns what is at a place of a slide; undefined where the loop is not sound. */
+export type Look = (at: number) => SlidePlace | undefined;
+
+/** Returns a node moved along a slide. */
+export function movedBy<Node extends LoopNode>(node: Node, { direction }: Slide, at: number): Node {
   const angle = (direction * Math.PI) / 180;
-  const index = nodes.findIndex(({ name }) => name === node);
-  return nodes.map((each, place) =>
-    place === index ? { ...each, x: each.x + at * Math.cos(angle), y: each.y + at * Math.sin(angle) } : each,
-  );
+  return { ...node, x: node.x + at * Math.cos(angle), y: node.y + at * Math.sin(angle) };
 }
 
 /**
- * Returns what is at a place of the slide; undefined where the loop is not sound.
+ * Returns how to look at places of a slide of a node.
  *
  * A node that moves pulls at the belt along its two spans, so that the length changes by the difference of their
  * directions along the slide; the wraps give no part of it. Source: plane geometry.
  */
-export function placeOn(nodes: readonly LoopNode[], slide: Slide, at: number): SlidePlace | undefined {
-  const loop = traceLoop(moved(nodes, slide, at));
-  if (isFlaw(loop)) return undefined;
+export function lookAlong(nodes: readonly LoopNode[], slide: Slide): Look {
   const index = nodes.findIndex(({ name }) => name === slide.node);
-  const [before, after] = [loop.spans[(index || nodes.length) - 1], loop.spans[index]];
+  const node = nodes[index];
+  if (node === undefined) return () => undefined;
+  const placed = [...nodes];
   const pull = (direction: number) => Math.cos(((direction - slide.direction) * Math.PI) / 180);
-  return { at, length: loop.length, slope: pull(before?.direction ?? 0) - pull(after?.direction ?? 0) };
+  return (at) => {
+    placed[index] = movedBy(node, slide, at);
+    const loop = traceLoop(placed);
+    if (isFlaw(loop)) return undefined;
+    const [before, after] = [loop.spans[(index || nodes.length) - 1], loop.spans[index]];
+    return { at, length: loop.length, slope: pull(before?.direction ?? 0) - pull(after?.direction ?? 0) };
+  };
 }
 
 /**
  * Returns the stretches of a slide, from one end to the other. Their ends are found to the last bit: where a node comes
  * to touch, and where the length turns. Source: bisection.
  */
-export function stretchesOf(nodes: readonly LoopNode[], slide: Slide): Stretch[] {
-  const look = (at: number) => placeOn(nodes, slide, at);
+export function stretchesOf(look: Look, slide: Slide): Stretch[] {
   const stretches: Stretch[] = [];
   let last = look(slide.from);
   let lastAt = slide.from;
@@ -85,8 +90,6 @@ function append(stretches: Stretch[], pieces: readonly Stretch[]): void {
 function senseOf({ low, high }: Stretch): number {
   return Math.sign(high.length - low.length);
 }
-
-type Look = (at: number) => SlidePlace | undefined;
 
 /** The last sound place on the way from a sound place to one that is not. */
 function edge(look: Look, sound: SlidePlace, unsound: number): SlidePlace {

@@ -44,12 +44,29 @@ export function designPart(request: Request): { design: Design; diagnostics: rea
   return { design, diagnostics: [...applyAcceptance(raw, accept, family), ...wrongAcceptances(accept, family)] };
 }
 
+/** A part worked out and drawn, not yet built. With an error from the arithmetic nothing is drawn. */
+export interface Draft {
+  readonly request: Request;
+  readonly design: Design;
+  readonly pieces: readonly Piece[];
+  readonly diagnostics: readonly Diagnostic[];
+}
+
+/** Returns everything about a part that needs no kernel. */
+export function draftPart(request: Request): Draft {
+  const { design, diagnostics } = designPart(request);
+  return { request, design, pieces: hasErrors(diagnostics) ? [] : design.pieces(), diagnostics };
+}
+
 /** Builds and verifies a part. With an error from the arithmetic there is nothing to build and `pieces` is empty. */
 export function make(request: Request, kernel: Kernel): Made {
-  const { design, diagnostics } = designPart(request);
+  return makeDraft(draftPart(request), kernel);
+}
+
+/** Builds and verifies what was drawn. */
+export function makeDraft({ request, design, pieces, diagnostics }: Draft, kernel: Kernel): Made {
   const hash = hashOf(request);
-  if (hasErrors(diagnostics)) return { request, design, hash, pieces: [], diagnostics };
-  const built = design.pieces().map((piece) => buildPiece(piece, request.printer, kernel));
+  const built = pieces.map((piece) => buildPiece(piece, request.printer, kernel));
   const found = applyAcceptance(
     built.flatMap((one) => one.diagnostics),
     request.accept,

@@ -11,6 +11,8 @@ import { trouble } from "./io.ts";
 
 /** One thing to make, as far as its file could be understood. */
 export interface Loaded {
+  /** The preset's file, as messages name it. */
+  readonly file: string;
   readonly request: Request | undefined;
   readonly messages: readonly Located[];
   /** Puts a diagnostic of the part at its place in the file. */
@@ -32,7 +34,8 @@ export function load(target: string, options: Options): Loaded {
   if (!exists(target) && target !== "-" && !/[./\\]/.test(target)) throw trouble(unknownTarget(target));
   const file = readYaml(target === "-" ? "standard input" : target, readText(target));
   const { value, complaints } = readPartPreset(file);
-  if (value === undefined) return { request: undefined, messages: complaints, locate: (one) => locatedIn(file, one) };
+  if (value === undefined)
+    return { file: file.name, request: undefined, messages: complaints, locate: (one) => locatedIn(file, one) };
   const rest = complete(file, value, target, options);
   const request = complaints.length > 0 ? undefined : rest.request;
   return { ...rest, request, messages: [...complaints, ...rest.messages] };
@@ -45,7 +48,8 @@ function complete(file: YamlFile, preset: PartPreset, target: string, { set, pri
   const locate = (one: Diagnostic) =>
     locatedIn(file, belongsOutside(one) ? one : { ...one, path: ["parameters", ...one.path] });
   const messages = [...complaints.map((one) => locatedIn(file, one)), ...calibration.messages];
-  if (value === undefined || calibration.printer === undefined) return { request: undefined, messages, locate };
+  if (value === undefined || calibration.printer === undefined)
+    return { file: file.name, request: undefined, messages, locate };
   const request = {
     name: preset.name ?? slugOf(target),
     family: preset.family,
@@ -54,12 +58,12 @@ function complete(file: YamlFile, preset: PartPreset, target: string, { set, pri
     calibrated: calibration.calibrated,
     accept: preset.accept,
   };
-  return { request, messages, locate };
+  return { file: file.name, request, messages, locate };
 }
 
 /** Checks point into the parameters; the file's outer keys are named as they are. */
 function belongsOutside({ path }: Diagnostic): boolean {
-  return ["accept", "printer", "part", "format", "parameters"].includes(String(path[0]));
+  return ["accept", "name", "printer", "part", "format", "parameters"].includes(String(path[0]));
 }
 
 interface Calibration {

@@ -1,41 +1,11 @@
 import { spawnSync } from "node:child_process";
-import { chmodSync, existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
-import { tmpdir } from "node:os";
-import { join, resolve } from "node:path";
-import { beforeAll, describe, expect, test } from "vitest";
-
-const PROGRAM = resolve("dist/tramwright.cjs");
-
-beforeAll(() => {
-  if (!existsSync(PROGRAM)) spawnSync("node", ["scripts/build.mjs"], { stdio: "inherit" });
-});
-
-interface Ran {
-  readonly code: number | null;
-  readonly out: string;
-  readonly err: string;
-}
-
-function run(words: readonly string[], cwd = fresh(), environment: Record<string, string> = {}, input = ""): Ran {
-  const { status, stdout, stderr } = spawnSync("node", [PROGRAM, ...words], {
-    cwd,
-    encoding: "utf8",
-    input,
-    env: { ...process.env, NO_COLOR: "1", ...environment },
-  });
-  return { code: status, out: stdout, err: stderr };
-}
-
-const fresh = () => mkdtempSync(join(tmpdir(), "tramwright-cli-"));
+import { chmodSync, existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { describe, expect, test } from "vitest";
+import { folderWith, fresh, PROGRAM, run } from "./program.ts";
 
 const GOOD = "format: 1\npart: wheel-spacer\nname: bench\nparameters:\n  length: 1/4 in\n";
 const BAD = GOOD.replace("length: 1/4 in", "against: bearing");
-
-function folderWith(files: Readonly<Record<string, string>>): string {
-  const folder = fresh();
-  for (const [name, text] of Object.entries(files)) writeFileSync(join(folder, name), text);
-  return folder;
-}
 
 describe("exit codes and streams", () => {
   test("make writes the part and its sheet, says so on stdout, and ends with 0", () => {

@@ -19,11 +19,11 @@ export const tooHot: MountCheck = {
   test: ({ given, derived }) => {
     const { key, values } = given.material;
     const place = derived.bracketTemperature;
-    return below({
-      value: values.serviceLimit,
+    return above({
+      value: place,
       unit: "°C",
-      error: place,
-      warning: place + RESERVE,
+      error: values.serviceLimit,
+      warning: values.serviceLimit - RESERVE,
       says: () =>
         `${key} is good to ${values.serviceLimit.toFixed(0)} °C, and the bracket gets about ${place.toFixed(1)} °C (an estimate)`,
       set: "material: ASA, PC or PA-CF, a longer spring for more air, or a cooler plate",

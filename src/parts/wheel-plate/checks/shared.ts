@@ -1,5 +1,5 @@
 import { boltTorque } from "../../../printing/printer.ts";
-import { above, below } from "../../check.ts";
+import { above } from "../../check.ts";
 import { armsAt } from "../derive/arms.ts";
 import { fittings } from "../fittings.ts";
 import { contradiction } from "./contradiction.ts";
@@ -52,11 +52,11 @@ const tooHot: PlateCheck = {
   test: ({ given }) => {
     const { serviceLimit } = given.material.values;
     const place = given.placeTemperature;
-    return below({
-      value: serviceLimit,
+    return above({
+      value: place,
       unit: "°C",
-      error: place,
-      warning: place + 15,
+      error: serviceLimit,
+      warning: serviceLimit - 15,
       says: () => `${given.material.key} serves to ${serviceLimit} °C, and it is ${place} °C round the plate`,
       set: `material: one that serves to ${place + 15} °C or more`,
     });

@@ -2,7 +2,7 @@ import { resolve } from "node:path";
 import type { Request } from "../build/request.ts";
 import type { Diagnostic } from "../core/diagnostic.ts";
 import { FAMILIES } from "../parts/index.ts";
-import { locatedIn, type PartPreset, parseParameters, readPartPreset } from "../presets/part-preset.ts";
+import { locatedIn, type PartPreset, parseParameters, readPartPreset, slugFrom } from "../presets/part-preset.ts";
 import { readPrinterPreset } from "../presets/printer-preset.ts";
 import { type Located, readValue, readYaml, type YamlFile } from "../presets/read.ts";
 import { type Printer, UNCALIBRATED } from "../printing/printer.ts";
@@ -51,7 +51,7 @@ function complete(file: YamlFile, preset: PartPreset, target: string, { set, pri
   if (value === undefined || calibration.printer === undefined)
     return { file: file.name, request: undefined, messages, locate };
   const request = {
-    name: preset.name ?? slugOf(target),
+    name: preset.name ?? slugFrom(target.replace(/^.*[\\/]/, "").replace(/\.ya?ml$/, "")),
     family: preset.family,
     parameters: value,
     printer: calibration.printer,
@@ -120,15 +120,6 @@ function lay(into: Record<string, unknown>, [first = "", ...rest]: readonly stri
   const next = typeof inner === "object" && inner !== null ? inner : inner === undefined ? {} : { row: inner };
   into[first] = next;
   lay(next as Record<string, unknown>, rest, value);
-}
-
-function slugOf(target: string): string {
-  const base = target.replace(/^.*[\\/]/, "").replace(/\.ya?ml$/, "");
-  const slug = base
-    .toLowerCase()
-    .replace(/[^a-z0-9]+/g, "-")
-    .replace(/^-+|-+$/g, "");
-  return slug === "" ? "part" : slug.slice(0, 60);
 }
 
 function unknownTarget(target: string): string {

@@ -2,11 +2,12 @@ import { resolve } from "node:path";
 import type { Request } from "../build/request.ts";
 import type { Diagnostic } from "../core/diagnostic.ts";
 import { FAMILIES } from "../parts/index.ts";
+import { unresolved } from "../presets/issue.ts";
 import { locatedIn, type PartPreset, parseParameters, readPartPreset, slugFrom } from "../presets/part-preset.ts";
 import { readPrinterPreset } from "../presets/printer-preset.ts";
 import { type Located, readValue, readYaml, type YamlFile } from "../presets/read.ts";
 import { type Printer, UNCALIBRATED } from "../printing/printer.ts";
-import { besideFile, exists, readText } from "./files.ts";
+import { besideFile, exists, readText, tryText } from "./files.ts";
 import { trouble } from "./io.ts";
 
 /** One thing to make, as far as its file could be understood. */
@@ -44,7 +45,7 @@ export function load(target: string, options: Options): Loaded {
 function complete(file: YamlFile, preset: PartPreset, target: string, { set, printer }: Options): Loaded {
   const parameters = withSettings(preset, set);
   const { value, complaints } = parseParameters(preset.family, parameters);
-  const calibration = calibrationOf(preset, target, printer);
+  const calibration = calibrationOf(file, preset, target, printer);
   const locate = (one: Diagnostic) =>
     locatedIn(file, belongsOutside(one) ? one : { ...one, path: ["parameters", ...one.path] });
   const messages = [...complaints.map((one) => locatedIn(file, one)), ...calibration.messages];
@@ -72,15 +73,25 @@ interface Calibration {
   readonly messages: readonly Located[];
 }
 
-function calibrationOf(preset: PartPreset, target: string, chosen: string | undefined): Calibration {
-  const path = chosen ?? (preset.printer === undefined ? undefined : besideFile(target, preset.printer));
-  if (path === undefined) return { printer: UNCALIBRATED, calibrated: false, messages: [] };
-  return loadPrinter(shortest(path));
+function calibrationOf(file: YamlFile, preset: PartPreset, target: string, chosen: string | undefined): Calibration {
+  if (chosen !== undefined) return loadPrinter(shortest(chosen));
+  if (preset.printer === undefined) return { printer: UNCALIBRATED, calibrated: false, messages: [] };
+  const path = shortest(besideFile(target, preset.printer));
+  const read = tryText(path);
+  if ("text" in read) return calibration(path, read.text);
+  const says = `the printer file ${path} cannot be read: ${read.reason}`;
+  const set = "printer: the path of your printer's file from the folder of this preset, or leave it out";
+  const missing = locatedIn(file, unresolved(["printer"], says, set));
+  return { printer: undefined, calibrated: false, messages: [missing] };
 }
 
-/** Returns the calibration in a file. */
+/** Returns the calibration in a file. A missing file ends the program; a wrong one is answered. */
 export function loadPrinter(path: string): Calibration {
-  const { value, complaints } = readPrinterPreset(readYaml(path, readText(path)));
+  return calibration(path, readText(path));
+}
+
+function calibration(path: string, text: string): Calibration {
+  const { value, complaints } = readPrinterPreset(readYaml(path, text));
   return { printer: value, calibrated: true, messages: complaints };
 }
 

@@ -23,10 +23,12 @@ export interface World {
   readonly write: Pick<Io, "out" | "err">;
 }
 
+const COLORS = ["auto", "always", "never"];
+
 /** Runs one command line and returns its exit code. Troubles are thrown for `main` to print. */
 export async function run({ argv, version, environment, terminal, write }: World): Promise<number> {
   const args = readArguments(argv);
-  const io: Io = { ...write, paint: painter(last(args, "color") ?? "auto", environment, terminal) };
+  const io: Io = { ...write, paint: painter(colorOf(args), environment, terminal) };
   if (args.flags.has("version")) return say(io, version);
   const asked = args.command === "help" ? (args.operands[0] ?? "") : args.command;
   if (asked === "" && (args.flags.has("help") || args.command === "help" || argv.length === 0))
@@ -108,6 +110,12 @@ function explainCommand(args: Arguments, io: Io): number {
 }
 
 const last = ({ values }: Arguments, name: string): string | undefined => values[name]?.at(-1);
+
+function colorOf(args: Arguments): string {
+  const color = last(args, "color") ?? "auto";
+  if (COLORS.includes(color)) return color;
+  throw trouble(`--color takes auto, always or never, not ${color}`);
+}
 
 function say(io: Io, words: string): number {
   io.out(words);

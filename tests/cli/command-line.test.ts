@@ -15,7 +15,7 @@ describe("exit codes and streams", () => {
     expect(readdirSync(join(folder, "prints")).sort()).toEqual(["bench.md", "bench.stl"]);
     expect(out).toContain("prints/bench.stl");
     expect(err).toContain("caution: Printed parts are not rated lifting gear");
-    expect(err.trimEnd().split("\n").at(-1)).toBe("1 part written to prints: 0 errors, 1 warning");
+    expect(err.trimEnd().split("\n").at(-1)).toBe("1 part, 2 files written to prints: 0 errors, 1 warning");
   });
 
   test("a part with an error is not written, the others are, and the code is 1", () => {
@@ -46,6 +46,9 @@ describe("exit codes and streams", () => {
     [["make", "wheel-spacer", "-o"], "output"],
     [["check", "wheel-spacer", "--force"], "check has no option --force"],
     [["parts", "a", "b"], "takes at most 1 name"],
+    [["make", "wheel-spacer", "-o", ""], "--output needs a value behind it"],
+    [["stock", "--color", "maybe"], "--color takes auto, always or never, not maybe"],
+    [["stock", "bars", "20x20"], "bars has no row 20x20; there are 20x20 slot 6, 20x20 slot 5, V 20x20"],
   ])("%j is wrong usage: code 2 and one line", (words, says) => {
     const { code, out, err } = run(words);
     expect(code).toBe(2);

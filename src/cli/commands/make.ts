@@ -6,6 +6,7 @@ import { type Diagnostic, hasErrors } from "../../core/diagnostic.ts";
 import type { Kernel } from "../../geometry/kernel.ts";
 import { CAUTIONS } from "../../parts/cautions.ts";
 import type { Located } from "../../presets/read.ts";
+import { hanging } from "../explain/hanging.ts";
 import { writeSet } from "../files.ts";
 import { EXIT, type Io } from "../io.ts";
 import { type Loaded, load } from "../load.ts";
@@ -159,7 +160,7 @@ function pieceLines({ file, made, figures }: FinishedPiece, args: MakeArgs): str
 /** The cautions of all parts, each once: short, but never hidden. */
 function cautionLines(finished: readonly Finished[]): string[] {
   const names = [...new Set(finished.flatMap(({ made }) => made.design.cautions))];
-  return names.map((name) => `caution: ${CAUTIONS[name]}`);
+  return names.flatMap((name) => hanging("caution: ", CAUTIONS[name]));
 }
 
 function asData(outcomes: readonly Outcome[], { dry, output }: MakeArgs): object {

@@ -1,3 +1,4 @@
+import type { DefectName } from "../core/defects.ts";
 import { count, type Diagnostic, hasErrors } from "../core/diagnostic.ts";
 import type { Kernel } from "../geometry/kernel.ts";
 import type { Mesh, Vec3 } from "../geometry/mesh.ts";
@@ -119,12 +120,12 @@ function uncalibrated({ calibrated }: Request): Diagnostic[] {
   if (calibrated) return [];
   return [
     {
-      name: "printer-not-calibrated",
+      name: "printer-not-calibrated" satisfies DefectName,
       level: "warning",
       path: ["printer"],
       says: "no printer calibration was given, so usual values stand in for yours",
       why: "printers differ by some tenths of a millimetre in hole size, which is a bearing that drops through or sticks",
-      set: "printer: <file of your printer>, from a printed fit test",
+      set: "printer: <file of your printer>, from a printed test piece: tramwright explain printer",
     },
   ];
 }

@@ -1,3 +1,4 @@
+import type { DefectName } from "../core/defects.ts";
 import type { Diagnostic } from "../core/diagnostic.ts";
 import type { Piece } from "../parts/piece.ts";
 import type { Draft } from "./make.ts";
@@ -42,7 +43,7 @@ function namesOf({ request, pieces }: Draft): string[] {
 function taken(name: string, file: string, other: string): Diagnostic {
   const says = other === file ? `two bodies of ${file} would be written to ${name}` : `${other} writes ${name} as well`;
   return {
-    name: "file-name-taken-twice",
+    name: "file-name-taken-twice" satisfies DefectName,
     level: "error",
     path: ["name"],
     says,

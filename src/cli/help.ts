@@ -55,8 +55,9 @@ export const COMMANDS: Readonly<Record<string, Help>> = {
       "tramwright explain seat --preset my-foot.yaml",
       "tramwright explain spring-rate",
       "tramwright explain washer-spans-both-rings",
+      "tramwright explain printer",
     ],
-    usage: "tramwright explain <number, calculation, check or source>",
+    usage: "tramwright explain <number, calculation, check, source or printer>",
     options: [["--preset file", "works the number out for this preset"], SET, PRINTER, ...SHARED],
   },
   stock: {

@@ -1,4 +1,5 @@
 import { z } from "zod";
+import type { DefectName } from "../core/defects.ts";
 import type { Diagnostic, Path } from "../core/diagnostic.ts";
 import { nearest } from "../core/nearest.ts";
 import { type ComplaintParams, metaOf, presented } from "../core/parameter.ts";
@@ -13,7 +14,7 @@ export interface Checked {
   readonly data: unknown;
   readonly under: Path;
   /** The name of the defect where a value is wrong. */
-  readonly name?: string;
+  readonly name?: DefectName;
 }
 
 type Issue = z.core.$ZodIssue;
@@ -126,5 +127,5 @@ function unitOf(origin: string, amount: number): string {
 
 /** Returns the complaint that a file does not say what it means. */
 export function unresolved(path: Path, says: string, set: string): Diagnostic {
-  return { name: "preset-does-not-resolve", level: "error", path, says, why: WHY, set };
+  return { name: "preset-does-not-resolve" satisfies DefectName, level: "error", path, says, why: WHY, set };
 }

@@ -1,4 +1,5 @@
 import { z } from "zod";
+import type { DefectName } from "../core/defects.ts";
 import type { Diagnostic } from "../core/diagnostic.ts";
 import { type Printer, printerSchema } from "../printing/printer.ts";
 import { complaintsOf, unresolved } from "./issue.ts";
@@ -27,7 +28,7 @@ export function readPrinterPreset(file: YamlFile): Read<Printer> {
     schema: printerSchema,
     data: outer.data.settings,
     under: ["settings"],
-    name: "printer-setting-out-of-range",
+    name: "printer-setting-out-of-range" satisfies DefectName,
   });
   return { value: undefined, complaints: complaints.map((one) => locatedIn(file, one)) };
 }

@@ -9,6 +9,7 @@ import {
   parse as parseYaml,
   visit,
 } from "yaml";
+import type { DefectName } from "../core/defects.ts";
 import type { Diagnostic, Path } from "../core/diagnostic.ts";
 import { yamlWords } from "./yaml-words.ts";
 
@@ -139,6 +140,13 @@ function broken(name: string, says: string, set: string, place = TOP): YamlFile 
 
 function complaint(file: string, says: string, set: string, place: Place): Located {
   const why = "the file cannot be read as YAML, so nothing in it is certain";
-  const diagnostic = { name: "preset-does-not-resolve", level: "error", path: [], says, why, set } as const;
+  const diagnostic = {
+    name: "preset-does-not-resolve" satisfies DefectName,
+    level: "error",
+    path: [],
+    says,
+    why,
+    set,
+  } as const;
   return { file, place, diagnostic };
 }

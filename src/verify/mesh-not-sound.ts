@@ -1,3 +1,4 @@
+import type { DefectName } from "../core/defects.ts";
 import type { Amount, Diagnostic, Level } from "../core/diagnostic.ts";
 import { fitsBed } from "./bed.ts";
 import type { Limits } from "./limits.ts";
@@ -92,7 +93,16 @@ function tooLong([x = 0, y = 0, z = 0]: readonly number[], bed: Limits["bed"]): 
 }
 
 function complaint(level: Level, says: string, found: Amount, why: string): Diagnostic {
-  return { name: "mesh-not-sound", level, path: [], says, found, limit: count(0), why, set: PROGRAM };
+  return {
+    name: "mesh-not-sound" satisfies DefectName,
+    level,
+    path: [],
+    says,
+    found,
+    limit: count(0),
+    why,
+    set: PROGRAM,
+  };
 }
 
 /** Returns the number with the words that go with it. */

@@ -1,5 +1,6 @@
 import { nearest } from "../core/nearest.ts";
 import { loadKernel } from "../geometry/kernel.ts";
+import type { Located } from "../presets/read.ts";
 import { UNCALIBRATED } from "../printing/printer.ts";
 import { type Arguments, readArguments, refuseStrangers } from "./arguments.ts";
 import { explain } from "./commands/explain.ts";
@@ -97,10 +98,16 @@ function explainCommand(args: Arguments, io: Io): number {
   const json = args.flags.has("json");
   const preset = last(args, "preset") ?? (args.values.set === undefined ? undefined : what.split(".")[0]);
   const chosen = last(args, "printer");
-  const printer = chosen === undefined ? UNCALIBRATED : (loadPrinter(chosen).printer ?? UNCALIBRATED);
-  if (preset === undefined) return explain({ what, json }, io, printer);
+  const complain = (messages: readonly Located[]) => {
+    for (const message of inOrder(messages)) for (const line of messageLines(message, io.paint)) io.err(line);
+  };
+  if (preset === undefined) {
+    const { printer, messages } = chosen === undefined ? { printer: UNCALIBRATED, messages: [] } : loadPrinter(chosen);
+    complain(messages);
+    return printer === undefined ? EXIT.errors : explain({ what, json }, io, printer);
+  }
   const { request, messages } = load(preset, { set: args.values.set ?? [], printer: chosen });
-  for (const message of inOrder(messages)) for (const line of messageLines(message, io.paint)) io.err(line);
+  complain(messages);
   if (request === undefined) return EXIT.errors;
   return explain(
     { what, family: request.family.name, parameters: { ...request.parameters }, json },

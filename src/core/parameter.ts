@@ -56,11 +56,15 @@ function quantity(kind: Kind, spec: Spec) {
     .union([z.number(), z.string()], `expected a ${kind} from ${range} ${unit}, a number or text with a unit`)
     .transform((typed, ctx): number => {
       const reading = typeof typed === "number" ? { value: typed } : readQuantity(typed, kind);
-      if ("wrong" in reading) return complain(ctx, reading.wrong, { set: reading.set });
+      if ("wrong" in reading) {
+        return complain(ctx, reading.wrong, {
+          set: reading.anything ? `a ${kind} from ${range} ${unit}` : reading.set,
+        });
+      }
       const { value } = reading;
       if (value < spec.min || value > spec.max || !Number.isFinite(value)) {
         const limit = value < spec.min ? spec.min : spec.max;
-        const meant = typeof typed === "number" ? "" : ` (${value} ${unit})`;
+        const meant = typeof typed === "number" ? "" : ` (${Number(value.toPrecision(6))} ${unit})`;
         const says = `${spec.meaning} is ${typed}${meant}, outside ${range} ${unit}`;
         return complain(ctx, says, { set: `a value from ${range} ${unit}`, found: value, limit, unit, why: BEYOND });
       }

@@ -81,7 +81,10 @@ const SPELLINGS: Readonly<Record<string, Spelling>> = {
   kW: { kind: "power", factor: 1000 },
 };
 
-export type Reading = { readonly value: number } | { readonly wrong: string; readonly set: string };
+/** A value, or what is wrong and what to write; `anything` where nothing of what was written is of use. */
+export type Reading =
+  | { readonly value: number }
+  | { readonly wrong: string; readonly set: string; readonly anything?: true };
 
 const NUMBER = String.raw`[+-]?(?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d+)?`;
 const MIXED = /^([+-]?)(?:(\d+)\s+)?(\d+)\/(\d+)/;
@@ -130,7 +133,8 @@ export function readQuantity(text: string, kind: Kind): Reading {
   if (/\d,\d/.test(trimmed)) return comma(trimmed);
   const parts = feetAndInches(trimmed) ?? split(trimmed.replace(HYPHENED, "$1 $2"));
   if (parts === undefined) {
-    return { wrong: `${trimmed || "an empty text"} is not a number`, set: `a ${kind} such as 12 ${INSIDE[kind]}` };
+    const wrong = `${trimmed || "an empty text"} is not a number`;
+    return { wrong, set: `a ${kind} such as 12 ${INSIDE[kind]}`, anything: true };
   }
   if (parts.unit === "") return finite(parts.amount);
   const spelling = spellingOf(parts.unit);

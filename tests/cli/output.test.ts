@@ -53,6 +53,15 @@ describe("file names", () => {
   });
 });
 
+test("explain does not go on with a printer's file that is wrong", () => {
+  const folder = folderWith({ "p.yaml": "format: 1\nprinter: p\nsettings:\n  layer: thin\n" });
+  const { code, out, err } = run(["explain", "screw-foot.seat", "--printer", "p.yaml"], folder);
+  expect(code).toBe(1);
+  expect(out).toBe("");
+  expect(err).toContain("p.yaml:4:10: error: layer: thin is not a number");
+  expect(err).toContain("  set     a length from 0.05 to 0.96 mm");
+});
+
 describe("what cannot be written", () => {
   test.each([
     ["/proc/x", "no folder can be made there"],

@@ -50,7 +50,7 @@ describe("a part preset", () => {
     ["a row that is unknown inside a map", "  outside: 10", "  material: { row: PETGG }", "8:20", "PETG"],
     ["a newer format", "format: 1", "format: 7", "2:9", "a newer tramwright"],
     ["a missing format", "format: 1\n", "", "1:1", "format: 1"],
-    ["not a number", "1/4 in", "short", "7:11", "a length such as 12 mm"],
+    ["not a number", "1/4 in", "short", "7:11", "a length from "],
   ])("%s is answered at its place with what to set", (_, before, after, at, set) => {
     const found = complaints(GOOD.replace(before, after));
     expect(found).toHaveLength(1);

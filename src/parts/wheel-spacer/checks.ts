@@ -18,7 +18,7 @@ const crushed: SpacerCheck = {
       error: given.material.values.washerPressure,
       says: (limit) =>
         derived.area > 0
-          ? `${given.torque} N·m press the plastic with ${derived.pressure.toFixed(1)} MPa; ${given.material.key} bears ${limit} MPa`
+          ? `${Number(given.torque.toFixed(2))} N·m press the plastic with ${derived.pressure.toFixed(1)} MPa; ${given.material.key} bears ${limit} MPa`
           : "there is no plastic round the bore for the bolt to press on",
       set:
         derived.torqueAllowed >= 0.1

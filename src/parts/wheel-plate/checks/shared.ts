@@ -23,7 +23,7 @@ const torque: PlateCheck = {
         error: limit,
         warning: 0.95 * limit,
         says: () =>
-          `${thread} bolts are drawn up with ${value} N·m; ${given.material.key} bears ${limit.toFixed(2)} N·m here`,
+          `${thread} bolts are drawn up with ${Number(value.toFixed(2))} N·m; ${given.material.key} bears ${limit.toFixed(2)} N·m here`,
         set: `printer: torque${thread} ${(Math.floor(95 * limit) / 100).toFixed(2)} N·m or less`,
       });
     });
@@ -57,8 +57,9 @@ const tooHot: PlateCheck = {
       unit: "°C",
       error: serviceLimit,
       warning: serviceLimit - 15,
-      says: () => `${given.material.key} serves to ${serviceLimit} °C, and it is ${place} °C round the plate`,
-      set: `material: one that serves to ${place + 15} °C or more`,
+      says: () =>
+        `${given.material.key} serves to ${serviceLimit} °C, and it is ${Number(place.toFixed(1))} °C round the plate`,
+      set: `material: one that serves to ${Math.ceil(place + 15)} °C or more`,
     });
   },
 };

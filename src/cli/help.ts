@@ -43,7 +43,7 @@ export const COMMANDS: Readonly<Record<string, Help>> = {
     options: [SET, PRINTER, ["-q, --quiet", "errors and warnings only"], ...SHARED],
   },
   parts: {
-    summary: "the families of parts; one family: parameters, dimensions, checks; printer: its settings",
+    summary: "the families of parts; one family: parameters, dimensions, checks; or the printer",
     examples: ["tramwright parts", "tramwright parts tram-mount"],
     usage: "tramwright parts [family or printer]",
     options: SHARED,

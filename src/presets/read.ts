@@ -8,10 +8,14 @@ import {
   parseDocument,
   parse as parseYaml,
   visit,
+  type YAMLError,
 } from "yaml";
 import type { DefectName } from "../core/defects.ts";
 import type { Diagnostic, Path } from "../core/diagnostic.ts";
 import { yamlWords } from "./yaml-words.ts";
+
+/** The faults of notation that the reader tells apart. */
+export type NotationFault = YAMLError["code"];
 
 /** Where in a file something stands; lines and columns count from 1. */
 export interface Place {

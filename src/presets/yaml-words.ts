@@ -1,11 +1,9 @@
-import type { YAMLError } from "yaml";
-
-type Code = YAMLError["code"];
+import type { NotationFault } from "./read.ts";
 
 const QUOTES = "put text with such signs in quotation marks";
 
 /** What each fault of the notation is in our words, and what to write instead. */
-const WORDS: Readonly<Record<Code, readonly [says: string, set: string]>> = {
+const WORDS: Readonly<Record<NotationFault, readonly [says: string, set: string]>> = {
   ALIAS_PROPS: ["a reference (*) bears an anchor or a type", "the reference alone"],
   BAD_ALIAS: ["a reference (*) or anchor (&) has no proper name", "a name of letters and digits"],
   BAD_COLLECTION_TYPE: ["a type (!) does not go with what follows", "the value without a type"],
@@ -32,6 +30,6 @@ const WORDS: Readonly<Record<Code, readonly [says: string, set: string]>> = {
 };
 
 /** Returns what is wrong with the notation and what to write. */
-export function yamlWords(code: Code): readonly [says: string, set: string] {
+export function yamlWords(code: NotationFault): readonly [says: string, set: string] {
   return WORDS[code] ?? WORDS.IMPOSSIBLE;
 }

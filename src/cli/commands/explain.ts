@@ -39,7 +39,7 @@ interface Worked {
   readonly preset: boolean;
 }
 
-/** Explains a number, a parameter, a calculation, a check, a defect, a source or the printer's file. Returns the exit code. */
+/** Explains a number, parameter, calculation, check, defect, source or the printer's file. Returns the exit code. */
 export function explain(args: ExplainArgs, io: Io, printer: Printer): number {
   const asked = split(args.what.trim());
   if (asked.name === "")

@@ -73,7 +73,7 @@ export function readYaml(name: string, text: string): YamlFile {
         const place = placeOf(alias, at) ?? TOP;
         aliases.push(place);
         // More than these are refused below; to look each of them up would take long.
-        if (aliases.length > MOST_ALIASES || alias.resolve(document) !== undefined) return;
+        if (alias.source === "" || aliases.length > MOST_ALIASES || alias.resolve(document) !== undefined) return;
         const says = `*${alias.source} refers to &${alias.source}, which does not stand before it`;
         complaints.push(
           complaint(name, says, `the value itself, or text in quotation marks: "*${alias.source}"`, place),

@@ -7,17 +7,27 @@ export function median(times: Times): number {
   return sorted[Math.floor(sorted.length / 2)] ?? Number.NaN;
 }
 
+/** Time that this process has worked, ms: what others do on the machine does not count, its own helper threads do. */
+export function worked(): number {
+  const { user, system } = process.cpuUsage();
+  return (user + system) / 1000;
+}
+
 /**
  * Runs the tasks in turn, `rounds` times after two warm-up rounds, and returns each one's times. Taking turns keeps a
  * machine that changes its speed from favouring one of them: compare the medians of one call only.
  */
-export function inTurn(tasks: readonly (() => unknown)[], rounds: number): Times[] {
+export function inTurn(
+  tasks: readonly (() => unknown)[],
+  rounds: number,
+  clock: () => number = () => performance.now(),
+): Times[] {
   const times: number[][] = tasks.map(() => []);
   for (let round = -2; round < rounds; round++) {
     tasks.forEach((task, index) => {
-      const start = performance.now();
+      const start = clock();
       task();
-      if (round >= 0) times[index]?.push(performance.now() - start);
+      if (round >= 0) times[index]?.push(clock() - start);
     });
   }
   return times;

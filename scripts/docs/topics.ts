@@ -37,6 +37,7 @@ export const TOPICS: readonly (readonly [title: string, names: readonly string[]
       "motor-torque",
       "acceleration-torque",
       "trapezoidal-thread",
+      "thread-starts",
       "screw-thread-stress",
     ],
   ],

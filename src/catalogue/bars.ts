@@ -11,6 +11,7 @@ export type Bar = {
   readonly slotDepth: number;
   readonly lip: number;
   readonly threadStart: number;
+  readonly nutLength: number;
   readonly mountBolt: string;
   readonly inertiaStrong: number;
   readonly inertiaWeak: number;
@@ -18,10 +19,16 @@ export type Bar = {
 };
 
 /** What all bars of one slot share. */
-type Slot = Pick<Bar, "module" | "slotOpening" | "slotMouth" | "slotDepth" | "lip" | "threadStart" | "mountBolt">;
+type Slot = Omit<Bar, "width" | "height" | "inertiaStrong" | "inertiaWeak" | "massPerMetre">;
+
+/** Slot nuts of one slot's width: the long end of what is sold, from memory. */
+function nutLength(opening: number): number {
+  return opening < 6 ? 12 : opening < 8 ? 15 : 22;
+}
 
 function slot(module: number, opening: number, depth: number, lip: number, start: number, mountBolt: string): Slot {
-  return { module, slotOpening: opening, slotMouth: opening, slotDepth: depth, lip, threadStart: start, mountBolt };
+  const cut = { slotOpening: opening, slotMouth: opening, slotDepth: depth, lip };
+  return { module, ...cut, threadStart: start, nutLength: nutLength(opening), mountBolt };
 }
 
 const TWENTY = slot(20, 6.2, 6.1, 1.8, 0.5, "M5");
@@ -68,6 +75,11 @@ export const BARS: Table<Bar> = {
     },
     lip: { symbol: "l", unit: "mm", meaning: "thickness of the lip a slot nut pulls on" },
     threadStart: { symbol: "t_s", unit: "mm", meaning: "depth at which the thread of a necked slot nut begins" },
+    nutLength: {
+      symbol: "l_n",
+      unit: "mm",
+      meaning: "length of a slot nut along the bar, the long end of what is sold",
+    },
     mountBolt: { symbol: "M_b", unit: "", meaning: "thread that usually mounts a bracket" },
     inertiaStrong: { symbol: "I_s", unit: "cm4", meaning: "second moment for bending across the height" },
     inertiaWeak: { symbol: "I_w", unit: "cm4", meaning: "second moment for bending across the width" },
@@ -132,7 +144,8 @@ export const BARS: Table<Bar> = {
         +---+  +--     --+  +---+     h_s   down to the floor
             |               |
             +---------------+               H: the other way across
-     U: from slot to slot      M_b: bolt      q: mass per metre
+     U: from slot to slot      M_b: bolt, its slot nut l_n long
+     q: mass per metre
      I_s, I_w: stiffness over the height, over the width
 `,
 };

@@ -1,12 +1,12 @@
 import { nearest } from "../core/nearest.ts";
 import { loadKernel } from "../geometry/kernel.ts";
+import type { Located } from "../presets/read.ts";
 import { UNCALIBRATED } from "../printing/printer.ts";
 import { type Arguments, readArguments, refuseStrangers } from "./arguments.ts";
 import { explain } from "./commands/explain.ts";
 import { make } from "./commands/make.ts";
 import { parts } from "./commands/parts.ts";
 import { stock } from "./commands/stock.ts";
-import { readShipped } from "./files.ts";
 import { COMMANDS, helpOf, overview } from "./help.ts";
 import { EXIT, type Io, painter, trouble } from "./io.ts";
 import { load, loadPrinter } from "./load.ts";
@@ -21,12 +21,16 @@ export interface World {
   readonly environment: Readonly<Record<string, string | undefined>>;
   readonly terminal: boolean;
   readonly write: Pick<Io, "out" | "err">;
+  /** Compiles the kernel's wasm file, or hands out what was begun when the program started. */
+  readonly kernelCode: () => Promise<WebAssembly.Module>;
 }
 
+const COLORS = ["auto", "always", "never"];
+
 /** Runs one command line and returns its exit code. Troubles are thrown for `main` to print. */
-export async function run({ argv, version, environment, terminal, write }: World): Promise<number> {
+export async function run({ argv, version, environment, terminal, write, kernelCode }: World): Promise<number> {
   const args = readArguments(argv);
-  const io: Io = { ...write, paint: painter(last(args, "color") ?? "auto", environment, terminal) };
+  const io: Io = { ...write, paint: painter(colorOf(args), environment, terminal) };
   if (args.flags.has("version")) return say(io, version);
   const asked = args.command === "help" ? (args.operands[0] ?? "") : args.command;
   if (asked === "" && (args.flags.has("help") || args.command === "help" || argv.length === 0))
@@ -34,16 +38,16 @@ export async function run({ argv, version, environment, terminal, write }: World
   if (COMMANDS[asked] === undefined) throw trouble(unknownCommand(asked));
   if (args.flags.has("help") || args.command === "help") return say(io, helpOf(asked));
   if (args.command !== "stock") refuseStrangers(args);
-  return await dispatch(args, io);
+  return await dispatch(args, io, kernelCode);
 }
 
-async function dispatch(args: Arguments, io: Io): Promise<number> {
+async function dispatch(args: Arguments, io: Io, kernelCode: World["kernelCode"]): Promise<number> {
   const { command, operands, flags } = args;
   const json = flags.has("json");
   switch (command) {
     case "make":
     case "check":
-      return await build(args, io);
+      return await build(args, io, kernelCode);
     case "parts":
       atMost(operands, 1, command);
       return parts(operands[0] === undefined ? { json } : { family: operands[0], json }, io);
@@ -65,12 +69,12 @@ async function dispatch(args: Arguments, io: Io): Promise<number> {
   }
 }
 
-function build(args: Arguments, io: Io): Promise<number> {
+function build(args: Arguments, io: Io, kernelCode: World["kernelCode"]): Promise<number> {
   const { command, operands, flags, values } = args;
   if (operands.length === 0)
     throw trouble(`${command} needs a preset or a part family; tramwright parts lists the families`);
-  // The kernel compiles while the presets are read.
-  const kernel = loadKernel(readShipped("manifold.wasm"));
+  // The kernel starts while the presets are read.
+  const kernel = loadKernel(kernelCode());
   return make(
     {
       targets: operands,
@@ -95,10 +99,16 @@ function explainCommand(args: Arguments, io: Io): number {
   const json = args.flags.has("json");
   const preset = last(args, "preset") ?? (args.values.set === undefined ? undefined : what.split(".")[0]);
   const chosen = last(args, "printer");
-  const printer = chosen === undefined ? UNCALIBRATED : (loadPrinter(chosen).printer ?? UNCALIBRATED);
-  if (preset === undefined) return explain({ what, json }, io, printer);
+  const complain = (messages: readonly Located[]) => {
+    for (const message of inOrder(messages)) for (const line of messageLines(message, io.paint)) io.err(line);
+  };
+  if (preset === undefined) {
+    const { printer, messages } = chosen === undefined ? { printer: UNCALIBRATED, messages: [] } : loadPrinter(chosen);
+    complain(messages);
+    return printer === undefined ? EXIT.errors : explain({ what, json }, io, printer);
+  }
   const { request, messages } = load(preset, { set: args.values.set ?? [], printer: chosen });
-  for (const message of inOrder(messages)) for (const line of messageLines(message, io.paint)) io.err(line);
+  complain(messages);
   if (request === undefined) return EXIT.errors;
   return explain(
     { what, family: request.family.name, parameters: { ...request.parameters }, json },
@@ -108,6 +118,12 @@ function explainCommand(args: Arguments, io: Io): number {
 }
 
 const last = ({ values }: Arguments, name: string): string | undefined => values[name]?.at(-1);
+
+function colorOf(args: Arguments): string {
+  const color = last(args, "color") ?? "auto";
+  if (COLORS.includes(color)) return color;
+  throw trouble(`--color takes auto, always or never, not ${color}`);
+}
 
 function say(io: Io, words: string): number {
   io.out(words);

@@ -1,4 +1,5 @@
 import type { Citation } from "./bibliography.ts";
+import type { Amount, Diagnostic } from "./diagnostic.ts";
 import type { Unit } from "./unit.ts";
 
 /** A number that goes into a calculation or comes out of it. */
@@ -29,6 +30,21 @@ export interface Limits {
 /** Why a calculation refuses its inputs: outside its domain there is no number, only this. */
 export interface Refusal {
   readonly refused: string;
+  /** The same as a named defect with its numbers, where the layout of a machine can bring it about. */
+  readonly defect?: Diagnostic;
+}
+
+/**
+ * Refuses with a named defect: an error about the whole layout (`path` is empty), which a caller that knows the
+ * parameter may point at it. An amount beyond what a number can hold is left out.
+ */
+export function refuse({ found, limit, ...defect }: Omit<Diagnostic, "level" | "path">): Refusal {
+  const amounts = { ...(isHeld(found) ? { found } : {}), ...(isHeld(limit) ? { limit } : {}) };
+  return { refused: defect.says, defect: { level: "error", path: [], ...defect, ...amounts } };
+}
+
+function isHeld(amount: Amount | undefined): boolean {
+  return amount !== undefined && Number.isFinite(amount.value);
 }
 
 /**
@@ -64,10 +80,19 @@ export function calculation<Input extends string, Result extends string>(
     ...spec,
     compute: (inputs) => {
       const bad = (Object.keys(spec.inputs) as Input[]).find((key) => !Number.isFinite(inputs[key]));
-      if (bad !== undefined) return { refused: `${spec.inputs[bad].symbol} is not a number` };
+      if (bad !== undefined) return notANumber(spec.inputs[bad]);
       return spec.compute(inputs);
     },
   };
+}
+
+function notANumber({ symbol, unit, meaning }: Quantity): Refusal {
+  return refuse({
+    name: "input-not-a-number",
+    says: `${symbol} is not a number`,
+    why: "nothing follows from it",
+    set: `${meaning} as a number${unit === "" ? "" : `, ${unit}`}`,
+  });
 }
 
 export function isRefusal(outcome: object): outcome is Refusal {

@@ -5,6 +5,7 @@ import {
   type Limits,
   type Quantity,
   type Refusal,
+  refuse,
 } from "../core/calculation.ts";
 
 type Bounded<Input extends string, Result extends string> = Calculation<Input, Result> & {
@@ -24,8 +25,8 @@ export function bounded<Input extends string, Result extends string>(
   return calculation<Input, Result>({
     ...spec,
     compute: (inputs) => {
-      for (const [key, limit] of Object.entries(limits) as [Input, Limits][]) {
-        const refusal = outside(spec.inputs[key], inputs[key], limit);
+      for (const key of Object.keys(limits) as Input[]) {
+        const refusal = outside(spec, spec.inputs[key], inputs[key], limits[key] ?? {});
         if (refusal !== undefined) return refusal;
       }
       const outcome = spec.compute(inputs);
@@ -38,18 +39,32 @@ export function bounded<Input extends string, Result extends string>(
   });
 }
 
-function outside({ symbol, unit }: Quantity, value: number, limits: Limits): Refusal | undefined {
+type Holds = Pick<Calculation, "title" | "valid">;
+
+function outside(of: Holds, { symbol, unit, meaning }: Quantity, value: number, limits: Limits): Refusal | undefined {
   const { above, from, below, to, whole } = limits;
-  const say = (words: string) => ({ refused: `${symbol} is ${brief(value)} and must be ${words} ${unit}`.trimEnd() });
-  if (above !== undefined && !(value > above)) return say(`above ${above}`);
-  if (from !== undefined && !(value >= from)) return say(`at least ${from}`);
-  if (below !== undefined && !(value < below)) return say(`below ${below}`);
-  if (to !== undefined && !(value <= to)) return say(`at most ${to}`);
-  if (whole === true && !Number.isSafeInteger(value)) return say("a whole number");
+  const say = (words: string, limit: number) => {
+    const must = `${words} ${unit}`.trimEnd();
+    return refuse({
+      name: "input-out-of-range",
+      says: `${symbol} is ${brief(value)} and must be ${must}`,
+      found: { value, unit },
+      limit: { value: limit, unit },
+      why: `${of.title} holds only there: ${of.valid}`,
+      set: `${meaning}: ${must}`,
+    });
+  };
+  if (above !== undefined && !(value > above)) return say(`above ${above}`, above);
+  if (from !== undefined && !(value >= from)) return say(`at least ${from}`, from);
+  if (below !== undefined && !(value < below)) return say(`below ${below}`, below);
+  if (to !== undefined && !(value <= to)) return say(`at most ${to}`, to);
+  if (whole === true && !Number.isSafeInteger(value)) return say("a whole number", Math.round(value));
   return undefined;
 }
 
 /** Returns a number as a refusal prints it: at most five significant digits. */
 export function brief(value: number): string {
-  return String(Number(value.toPrecision(5)));
+  if (Math.abs(value) === Number.POSITIVE_INFINITY) return value > 0 ? "over 1e308" : "under -1e308";
+  const rounded = Number(value.toPrecision(5));
+  return String(Number.isFinite(rounded) ? rounded : value);
 }

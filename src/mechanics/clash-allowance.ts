@@ -1,4 +1,5 @@
 import { bounded } from "./bounded.ts";
+import { springSolid } from "./spring-solid.ts";
 
 /** Travel left before the coils touch, as a share of the travel used. At zero or below the spring is solid. */
 export const clashAllowance = bounded({
@@ -23,7 +24,7 @@ export const clashAllowance = bounded({
   ],
   limits: { freeLength: { above: 0 }, solidLength: { above: 0 }, shortest: { above: 0 } },
   compute: ({ freeLength, solidLength, shortest }) => {
-    if (solidLength >= freeLength) return { refused: "the spring is solid at its free length" };
+    if (solidLength >= freeLength) return springSolid(solidLength, freeLength);
     if (shortest >= freeLength) return { refused: "L_min is not below the free length L0, so the spring is loose" };
     return { allowance: (shortest - solidLength) / (freeLength - shortest) };
   },

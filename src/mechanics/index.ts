@@ -110,6 +110,7 @@ import { teardropRoof } from "./teardrop-roof.ts";
 import { teethInMesh } from "./teeth-in-mesh.ts";
 import { thermalGrowth } from "./thermal-growth.ts";
 import { threadShearArea } from "./thread-shear-area.ts";
+import { threadStarts } from "./thread-starts.ts";
 import { threadStressArea } from "./thread-stress-area.ts";
 import { threadTravel } from "./thread-travel.ts";
 import { threeWheelForces } from "./three-wheel-forces.ts";
@@ -216,6 +217,7 @@ export * from "./row-tension.ts";
 export * from "./saw-cut-angle.ts";
 export * from "./screw-column.ts";
 export * from "./screw-float.ts";
+export * from "./screw-loads.ts";
 export * from "./screw-locking.ts";
 export * from "./screw-thread-stress.ts";
 export * from "./screw-tilt.ts";
@@ -256,6 +258,7 @@ export * from "./teardrop-roof.ts";
 export * from "./teeth-in-mesh.ts";
 export * from "./thermal-growth.ts";
 export * from "./thread-shear-area.ts";
+export * from "./thread-starts.ts";
 export * from "./thread-stress-area.ts";
 export * from "./thread-travel.ts";
 export * from "./three-wheel-forces.ts";
@@ -392,6 +395,7 @@ export const CALCULATIONS = [
   teethInMesh,
   thermalGrowth,
   threadShearArea,
+  threadStarts,
   threadStressArea,
   threadTravel,
   threeWheelForces,

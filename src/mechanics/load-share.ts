@@ -1,4 +1,8 @@
-import { bounded } from "./bounded.ts";
+import { type Refusal, refuse } from "../core/calculation.ts";
+import { bounded, brief } from "./bounded.ts";
+
+/** Smallest height of the triangle, as a share of its longest side. */
+const LEAST_HEIGHT = 0.05;
 
 /**
  * Load on each of three screws under a weight anywhere in plan. A negative load means that the stage lifts off that
@@ -57,11 +61,25 @@ export const loadShare = bounded({
   compute: ({ weight, x, y, xA, yA, xB, yB, xC, yC }) => {
     const area = (yB - yC) * (xA - xC) + (xC - xB) * (yA - yC);
     const longest = Math.max(Math.hypot(xA - xB, yA - yB), Math.hypot(xB - xC, yB - yC), Math.hypot(xC - xA, yC - yA));
-    if (!(Math.abs(area) >= 0.05 * longest * longest && longest > 0)) {
-      return { refused: "the three screws stand nearly in line" };
+    if (!(Math.abs(area) >= LEAST_HEIGHT * longest * longest && longest > 0)) {
+      return inLine(Math.abs(area) / longest, longest);
     }
     const onA = (weight * ((yB - yC) * (x - xC) + (xC - xB) * (y - yC))) / area;
     const onB = (weight * ((yC - yA) * (x - xC) + (xA - xC) * (y - yC))) / area;
     return { area, onA, onB, onC: weight - onA - onB };
   },
 });
+
+function inLine(height: number, longest: number): Refusal {
+  if (!(height >= 0))
+    return { refused: "the three screws stand nearly in line: they share a place, or none is a place" };
+  const least = LEAST_HEIGHT * longest;
+  return refuse({
+    name: "screws-in-line",
+    says: `the three screws stand nearly in line: ${brief(height)} mm across on ${brief(longest)} mm, under 5 %`,
+    found: { value: height, unit: "mm" },
+    limit: { value: least, unit: "mm" },
+    why: "a stage on a line of screws tips to either side",
+    set: `one screw at least ${brief(least)} mm beside the line of the others`,
+  });
+}

@@ -10,9 +10,15 @@ export interface Segment {
   readonly to: Point;
 }
 
+/** Squares between these hold without loss; beyond them the slower way is taken. */
+const SMALL = 1e-200;
+const LARGE = 1e200;
+
 /** Returns the distance of two places, mm. */
 export function distance(a: Point, b: Point): number {
-  return Math.hypot(b.x - a.x, b.y - a.y);
+  const [dx, dy] = [b.x - a.x, b.y - a.y];
+  const squared = dx * dx + dy * dy;
+  return squared > SMALL && squared < LARGE ? Math.sqrt(squared) : Math.hypot(dx, dy);
 }
 
 /** Returns the distance from a place to the nearest place of a segment, mm. Source: plane geometry. */
@@ -28,6 +34,14 @@ export function distanceToSegment(point: Point, { from, to }: Segment): number {
 /** Returns whether two segments cross inside both; touching at an end is not crossing. */
 export function cross(a: Segment, b: Segment): boolean {
   return side(a, b.from) * side(a, b.to) < 0 && side(b, a.from) * side(b, a.to) < 0;
+}
+
+/** Returns where the lines of two segments that cross meet, mm. Source: plane geometry. */
+export function crossingPlace(a: Segment, b: Segment): Point {
+  const [ax, ay] = [a.to.x - a.from.x, a.to.y - a.from.y];
+  const [bx, by] = [b.to.x - b.from.x, b.to.y - b.from.y];
+  const along = ((b.from.x - a.from.x) * by - (b.from.y - a.from.y) * bx) / (ax * by - ay * bx);
+  return { x: a.from.x + along * ax, y: a.from.y + along * ay };
 }
 
 /** Returns the distance of two segments, mm; 0 when they cross. */

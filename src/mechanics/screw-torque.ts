@@ -1,4 +1,5 @@
-import { bounded } from "./bounded.ts";
+import { type Refusal, refuse } from "../core/calculation.ts";
+import { bounded, brief } from "./bounded.ts";
 
 /**
  * Torque to raise and to lower a load on a lead screw, its efficiency, and the friction below which it runs down. A
@@ -57,13 +58,37 @@ export const screwTorque = bounded({
   },
   compute: ({ load, pitchDiameter, lead, flank, friction }) => {
     const round = Math.PI * pitchDiameter;
-    if (lead >= round) return { refused: "the lead angle is 45 deg or more" };
-    // With friction below 0.5 on flanks of 45 deg at most, a screw below 45 deg of lead can always be raised.
-    const grip = friction / Math.cos((flank * Math.PI) / 180);
+    const cosine = Math.cos((flank * Math.PI) / 180);
+    const grip = friction / cosine;
+    if (round <= grip * lead) return jams(friction, (round * cosine) / lead);
+    if (lead >= round) return tooSteep(lead, round);
     const raise = (((load * pitchDiameter) / 2) * (lead + grip * round)) / (round - grip * lead);
     const lower = (((load * pitchDiameter) / 2) * (grip * round - lead)) / (round + grip * lead);
-    const critical = (lead / round) * Math.cos((flank * Math.PI) / 180);
+    const critical = (lead / round) * cosine;
     const leadAngle = (Math.atan(lead / round) * 180) / Math.PI;
     return { raise, lower, critical, efficiency: (load * lead) / (2 * Math.PI * raise), leadAngle };
   },
 });
+
+/** Friction at which the thread locks both ways: the torque to raise grows beyond every bound. */
+function jams(friction: number, limit: number): Refusal {
+  return refuse({
+    name: "screw-jams",
+    says: `the screw jams: at a friction of ${brief(friction)} no torque raises the load, only below ${brief(limit)}`,
+    found: { value: friction, unit: "" },
+    limit: { value: limit, unit: "" },
+    why: "the motor stalls at any current",
+    set: `a friction below ${brief(limit)}: a smaller lead, or a greased nut`,
+  });
+}
+
+function tooSteep(lead: number, round: number): Refusal {
+  return refuse({
+    name: "lead-angle-too-steep",
+    says: `the lead angle is 45 deg or more: a lead of ${brief(lead)} mm on ${brief(round)} mm round the thread`,
+    found: { value: lead, unit: "mm" },
+    limit: { value: round, unit: "mm" },
+    why: "the formulas hold for threads flatter than that, and no such lead screw is sold",
+    set: `a lead below ${brief(round)} mm`,
+  });
+}

@@ -1,18 +1,18 @@
-import { isRefusal, type Refusal } from "../core/calculation.ts";
+import { isRefusal, type Refusal, refuse } from "../core/calculation.ts";
 import { type BeltLoop, beltLoop, type LoopNode } from "./belt-loop.ts";
-import { bisect } from "./bisect.ts";
 import { brief } from "./bounded.ts";
 import type { Point } from "./point.ts";
+import {
+  type Look,
+  lookAlong,
+  movedBy,
+  type Slide,
+  type SlidePlace,
+  type Stretch,
+  stretchesOf,
+} from "./slide-stretches.ts";
 
-export interface Slide {
-  /** Name of the node that moves. */
-  readonly node: string;
-  /** Direction of the slide, counter-clockwise from +x, deg. */
-  readonly direction: number;
-  /** Ends of the slide, mm along the direction, measured from where the node stands in the list. */
-  readonly from: number;
-  readonly to: number;
-}
+export type { Slide } from "./slide-stretches.ts";
 
 export interface SlidePosition {
   /** Place on the slide, mm from where the node stands in the list. */
@@ -23,81 +23,104 @@ export interface SlidePosition {
   readonly loop: BeltLoop;
 }
 
-/** Pieces in which the slide is searched for a stretch where every node touches. */
-const PIECES = 64;
-/** Half the step of the numerical derivative, mm. */
-const STEP = 1e-3;
 /** Below this change of length per mm a slide hardly tightens the belt. */
 const LEAST_SENSITIVITY = 0.2;
+/** Steps of the search in a stretch; two or three are enough unless the length hardly changes. */
+const STEPS = 100;
+/** Share of a length that its own rounding leaves open. */
+const NOISE = 4 * Number.EPSILON;
+
+/** A slide looked at once, for as many lengths as are asked. */
+export type LengthOnSlide = (length: number) => SlidePosition | Refusal;
 
 /**
  * Returns where a node must slide for the loop to have a given length.
  *
- * Lengths in mm, angles in deg. The exact length is bisected on the stretches of the slide where the loop is sound; of
+ * Lengths in mm, angles in deg. The exact length is searched on the stretches of the slide where the loop is sound; of
  * several solutions the one nearest the slide's middle is taken. Refuses a length that no place of the slide gives, and
  * a slide that changes the length by less than 0.2 mm per mm there. Source: plane geometry.
  */
 export function slideForLength(nodes: readonly LoopNode[], slide: Slide, length: number): SlidePosition | Refusal {
+  return lengthOnSlide(nodes, slide)(length);
+}
+
+/** Returns slideForLength for one slide and many lengths: the slide is searched for its stretches only once. */
+export function lengthOnSlide(nodes: readonly LoopNode[], slide: Slide): LengthOnSlide {
   const { from, to } = slide;
-  if (!nodes.some(({ name }) => name === slide.node)) return { refused: `the loop has no node ${slide.node}` };
-  if (!(from < to) || !Number.isFinite(to - from + slide.direction + length)) {
-    return { refused: "the slide has no room" };
-  }
-  const excess = (at: number) => {
-    const loop = beltLoop(moved(nodes, slide, at));
-    return isRefusal(loop) ? Number.NaN : loop.length - length;
+  if (!nodes.some(({ name }) => name === slide.node)) return () => ({ refused: `the loop has no node ${slide.node}` });
+  const room = from < to && Number.isFinite(to - from + slide.direction);
+  const look = lookAlong(nodes, slide);
+  const stretches = room ? stretchesOf(look, slide) : [];
+  const off = ({ at }: SlidePlace) => Math.abs(at - (from + to) / 2);
+  return (length) => {
+    if (!room || !Number.isFinite(length)) return { refused: "the slide has no room" };
+    const places = stretches.map((stretch) => solved(look, stretch, length)).filter((one) => one !== undefined);
+    const [place] = places.sort((a, b) => off(a) - off(b));
+    return place === undefined ? noPlace(slide, stretches, length) : positionAt(nodes, slide, place);
   };
-  const places = solutions(excess, from, to);
-  const middle = (from + to) / 2;
-  const [at] = places.sort((a, b) => Math.abs(a - middle) - Math.abs(b - middle));
-  if (at === undefined) return { refused: whyNone(excess, from, to, length) };
-  const placed = moved(nodes, slide, at);
-  // A solution is a place where the loop is sound, and the node was found above.
-  const loop = beltLoop(placed) as BeltLoop;
-  const node = placed.find(({ name }) => name === slide.node) as LoopNode;
-  const sensitivity = slopeOf(excess, at, from, to);
-  if (!(Math.abs(sensitivity) >= LEAST_SENSITIVITY)) {
-    const small = `a millimetre of slide changes the belt by ${brief(Math.abs(sensitivity))} mm only`;
-    return { refused: `${small}; turn the slide's direction` };
+}
+
+function positionAt(nodes: readonly LoopNode[], slide: Slide, { at, slope }: SlidePlace): SlidePosition | Refusal {
+  const index = nodes.findIndex(({ name }) => name === slide.node);
+  const placed = nodes.map((each, place) => (place === index ? movedBy(each, slide, at) : each));
+  const loop = beltLoop(placed);
+  const node = placed[index];
+  if (isRefusal(loop) || node === undefined) return { refused: "the loop is not sound at its solution" };
+  if (Math.abs(slope) >= LEAST_SENSITIVITY) {
+    return { at, node: { x: node.x, y: node.y }, sensitivity: slope, loop };
   }
-  return { at, node: { x: node.x, y: node.y }, sensitivity, loop };
+  return refuse({
+    name: "slide-hardly-tightens",
+    says: `a millimetre of slide changes the belt by ${brief(Math.abs(slope))} mm only; turn the slide's direction`,
+    found: { value: Math.abs(slope), unit: "" },
+    limit: { value: LEAST_SENSITIVITY, unit: "" },
+    why: "the belt's tolerance alone would need more slide than there is",
+    set: "a direction of the slide nearer to the middle between the two spans",
+  });
 }
 
-function moved(nodes: readonly LoopNode[], { node, direction }: Slide, at: number): LoopNode[] {
-  const angle = (direction * Math.PI) / 180;
-  return nodes.map((each) =>
-    each.name === node ? { ...each, x: each.x + at * Math.cos(angle), y: each.y + at * Math.sin(angle) } : each,
-  );
-}
-
-function solutions(excess: (at: number) => number, from: number, to: number): number[] {
-  const found: number[] = [];
-  for (let piece = 0; piece < PIECES; piece++) {
-    const left = from + ((to - from) * piece) / PIECES;
-    const right = piece === PIECES - 1 ? to : from + ((to - from) * (piece + 1)) / PIECES;
-    const at = bisect(excess, left, right);
-    if (at !== undefined && Number.isFinite(excess(at))) found.push(at);
+/** Newton's search from the straight line between the ends of a stretch, held inside the bracket that it narrows. */
+function solved(look: Look, { low, high }: Stretch, length: number): SlidePlace | undefined {
+  const short = (place: SlidePlace) => length - place.length;
+  if (short(low) === 0) return low;
+  if (short(high) === 0) return high;
+  if (!(short(low) * short(high) < 0)) return undefined;
+  let [left, right, last] = [low, high, low];
+  let next = low.at + ((high.at - low.at) * short(low)) / (high.length - low.length);
+  for (let step = 0; step < STEPS; step++) {
+    const place = look(next);
+    if (place === undefined) return undefined;
+    if (short(place) * short(low) > 0) left = place;
+    else right = place;
+    if (Math.abs(short(place)) <= NOISE * length) return place;
+    const newton = place.at + short(place) / place.slope;
+    const quick = newton > left.at && newton < right.at && 2 * Math.abs(short(place)) <= Math.abs(short(last));
+    next = quick ? newton : left.at + (right.at - left.at) / 2;
+    if (next <= left.at || next >= right.at) return place;
+    last = place;
   }
-  return found;
+  return last;
 }
 
-/** The slope at a place; one-sided at an end of the slide or of the stretch where the loop is sound. */
-function slopeOf(excess: (at: number) => number, at: number, from: number, to: number): number {
-  const right = Math.min(to, at + STEP);
-  const left = Math.max(from, at - STEP);
-  const pairs: readonly (readonly [number, number])[] = [
-    [left, right],
-    [left, at],
-    [at, right],
-  ];
-  const slopes = pairs.map(([a, b]) => (excess(b) - excess(a)) / (b - a));
-  return slopes.find(Number.isFinite) ?? 0;
-}
-
-function whyNone(excess: (at: number) => number, from: number, to: number, length: number): string {
-  const places = Array.from({ length: PIECES + 1 }, (_, piece) => from + ((to - from) * piece) / PIECES);
-  const lengths = places.map((at) => excess(at) + length).filter(Number.isFinite);
-  if (lengths.length === 0) return "nowhere on the slide does the belt touch every node";
+function noPlace(slide: Slide, stretches: readonly Stretch[], length: number): Refusal {
+  if (stretches.length === 0) {
+    const range = `the slide of ${slide.node}, ${brief(slide.from)} to ${brief(slide.to)} mm`;
+    return refuse({
+      name: "belt-never-touches",
+      says: `nowhere on ${range}, does the belt touch every node`,
+      why: "there is no loop whose length could be chosen",
+      set: "a loop that is sound first, then a slide round it",
+    });
+  }
+  const lengths = stretches.flatMap(({ low, high }) => [low.length, high.length]);
   const [least, most] = [Math.min(...lengths), Math.max(...lengths)];
-  return `the slide makes loops of ${brief(least)} to ${brief(most)} mm, and none of ${brief(length)}`;
+  const short = length > most;
+  return refuse({
+    name: "length-off-slide",
+    says: `the slide makes loops of ${brief(least)} to ${brief(most)} mm, and none of ${brief(length)}`,
+    found: { value: length, unit: "mm" },
+    limit: { value: short ? most : least, unit: "mm" },
+    why: short ? "the belt would hang slack" : "the belt would not go on",
+    set: "another stock length, a longer slide, or another place for a screw or idler",
+  });
 }

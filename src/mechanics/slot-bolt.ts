@@ -1,5 +1,6 @@
 import { isRefusal, type Refusal } from "../core/calculation.ts";
 import { down, tidy, up } from "../core/rounding.ts";
+import { brief } from "./bounded.ts";
 import { longestStock, nextStock } from "./next-stock.ts";
 import { slotBoltWindow } from "./slot-bolt-window.ts";
 
@@ -44,7 +45,7 @@ export function slotBolt(question: SlotBoltQuestion): SlotBolt | Refusal {
   const direct = nextStock(stock, window.shortest);
   if (direct !== undefined && direct <= window.longest + GUARD) return { length: direct, counterbore: 0, floor: plate };
   const length = longestStock(stock, window.longest);
-  if (length === undefined) return { refused: `no bolt is ${tidy(window.longest)} mm or shorter` };
+  if (length === undefined) return { refused: `no bolt is ${brief(window.longest)} mm or shorter` };
   const middle = (window.shortest + window.longest) / 2 - length;
   const counterbore = steps(middle, layer).find((depth) => fits(length + depth, window));
   if (counterbore === undefined) return { refused: "no counterbore of whole layers puts a stock length in the window" };

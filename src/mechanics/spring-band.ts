@@ -1,4 +1,6 @@
+import { refuse } from "../core/calculation.ts";
 import { bounded, brief } from "./bounded.ts";
+import { springSolid } from "./spring-solid.ts";
 
 /**
  * Shortest and longest set length of a tram spring: at the low end of its travel the clash allowance is still 0.15, at
@@ -37,12 +39,19 @@ export const springBand = bounded({
     range: { from: 0 },
   },
   compute: ({ solidLength, freeLength, share, rate, range }) => {
-    if (solidLength >= freeLength) return { refused: "the spring is solid at its free length" };
+    if (solidLength >= freeLength) return springSolid(solidLength, freeLength);
     const low = (solidLength + 0.15 * freeLength) / 1.15 + range;
     const high = freeLength - (1.5 * share) / rate - range;
     if (low <= high) return { low, high };
     const room = freeLength - range - low;
-    if (room <= 0) return { refused: `the spring is too short for a travel of ${brief(range)} mm to each side` };
-    return { refused: `no set length is left; a rate of ${brief((1.5 * share) / room)} N/mm or more opens one` };
+    const band = { found: { value: low, unit: "mm" }, limit: { value: high, unit: "mm" } } as const;
+    const why = "shorter the coils would meet, longer the spring would not hold the plate";
+    if (room <= 0) {
+      const says = `the spring is too short for a travel of ${brief(range)} mm to each side`;
+      return refuse({ name: "spring-too-short", says, ...band, why, set: "a longer spring, or less travel" });
+    }
+    const enough = brief((1.5 * share) / room);
+    const says = `no set length is left; a rate of ${enough} N/mm or more opens one`;
+    return refuse({ name: "spring-band-empty", says, ...band, why, set: `a spring of ${enough} N/mm or more` });
   },
 });

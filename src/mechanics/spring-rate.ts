@@ -1,4 +1,4 @@
-import { bounded } from "./bounded.ts";
+import { bounded, brief } from "./bounded.ts";
 
 /** Rate of a cylindrical compression spring of round wire. Linear until the coils touch. */
 export const springRate = bounded({
@@ -28,7 +28,7 @@ export const springRate = bounded({
   limits: { shearModulus: { above: 0 }, wire: { above: 0 }, activeCoils: { from: 2 } },
   compute: ({ shearModulus, wire, meanDiameter, activeCoils }) => {
     const index = meanDiameter / wire;
-    if (!(index >= 3 && index <= 16)) return { refused: `the spring index ${index.toFixed(2)} is outside 3 to 16` };
+    if (!(index >= 3 && index <= 16)) return { refused: `the spring index ${brief(index)} is outside 3 to 16` };
     return { rate: (shearModulus * wire ** 4) / (8 * meanDiameter ** 3 * activeCoils) };
   },
 });

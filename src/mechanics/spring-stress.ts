@@ -1,4 +1,4 @@
-import { bounded } from "./bounded.ts";
+import { bounded, brief } from "./bounded.ts";
 
 /** Shear stress at the inside of the coil, where the curvature of the wire raises it. */
 export const springStress = bounded({
@@ -33,7 +33,7 @@ export const springStress = bounded({
   limits: { force: { from: 0 }, wire: { above: 0 } },
   compute: ({ force, wire, meanDiameter }) => {
     const index = meanDiameter / wire;
-    if (!(index >= 3 && index <= 16)) return { refused: `the spring index ${index.toFixed(2)} is outside 3 to 16` };
+    if (!(index >= 3 && index <= 16)) return { refused: `the spring index ${brief(index)} is outside 3 to 16` };
     const curvature = (4 * index + 2) / (4 * index - 3);
     return { index, curvature, stress: (curvature * 8 * force * meanDiameter) / (Math.PI * wire ** 3) };
   },

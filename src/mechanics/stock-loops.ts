@@ -2,7 +2,7 @@ import { isRefusal, type Refusal } from "../core/calculation.ts";
 import { tidy } from "../core/rounding.ts";
 import { beltLoop, type LoopNode } from "./belt-loop.ts";
 import { brief } from "./bounded.ts";
-import { type Slide, type SlidePosition, slideForLength } from "./slide-for-length.ts";
+import { type LengthOnSlide, lengthOnSlide, type Slide, type SlidePosition } from "./slide-for-length.ts";
 
 export interface StockLoop {
   readonly length: number;
@@ -36,13 +36,14 @@ export function stockLoops(
   const middle = (slide.from + slide.to) / 2;
   const off = ({ position }: StockLoop) => (isRefusal(position) ? Infinity : Math.abs(position.at - middle));
   const order = (a: StockLoop, b: StockLoop) => (off(a) === off(b) ? a.length - b.length : off(a) - off(b));
-  return near.map((length) => candidate(nodes, slide, pitch, length)).sort(order);
+  const positionOf = lengthOnSlide(nodes, slide);
+  return near.map((length) => candidate(positionOf, pitch, length)).sort(order);
 }
 
-function candidate(nodes: readonly LoopNode[], slide: Slide, pitch: number, length: number): StockLoop {
+function candidate(positionOf: LengthOnSlide, pitch: number, length: number): StockLoop {
   const teeth = tidy(length / pitch);
   const whole = Math.abs(teeth - Math.round(teeth)) < 1e-6;
   if (!whole)
     return { length, teeth, position: { refused: `${length} mm is not a whole number of ${pitch} mm teeth` } };
-  return { length, teeth: Math.round(teeth), position: slideForLength(nodes, slide, length) };
+  return { length, teeth: Math.round(teeth), position: positionOf(length) };
 }

@@ -1,3 +1,4 @@
+import { refuse } from "../core/calculation.ts";
 import { bounded, brief } from "./bounded.ts";
 
 /** Time in which a heater warms a plate that loses heat while it warms. */
@@ -32,7 +33,16 @@ export const warmUp = bounded({
   },
   compute: ({ mass, heat, warming, power, loss }) => {
     const used = (loss * warming) / power;
-    if (used >= 1) return { refused: `the plate ends ${brief(power / loss)} K above the air and never gets there` };
+    if (used >= 1) {
+      return refuse({
+        name: "heater-never-gets-there",
+        says: `the plate ends ${brief(power / loss)} K above the air and never gets there`,
+        found: { value: power / loss, unit: "K" },
+        limit: { value: warming, unit: "K" },
+        why: "the plate loses all the heat that it gets before it is warm",
+        set: `a heater of over ${brief(loss * warming)} W, insulation under the plate, or a cooler plate`,
+      });
+    }
     return { time: ((-mass * heat) / loss) * Math.log(1 - used) };
   },
 });

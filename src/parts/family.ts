@@ -26,6 +26,8 @@ export interface HardwareLine {
 /** Another family's part that this one needs, with the parameters that fit. */
 export interface Companion {
   readonly family: string;
+  /** What it is to the part, a suffix of its file names: no two companions of a part have the same. */
+  readonly role: string;
   readonly parameters: Readonly<Record<string, unknown>>;
   readonly count: number;
 }
@@ -44,6 +46,8 @@ export interface Family<Schema extends ParameterSchema, Derived extends object> 
   readonly purpose: string;
   /** How it lies on the bed and why. */
   readonly orientation: string;
+  /** Printed without hollows, whatever infill the printer's file gives. */
+  readonly solid?: boolean;
   readonly schema: Schema;
   /** A text drawing, at most 78 columns, that names the main measures. */
   readonly sketch: string;
@@ -80,6 +84,7 @@ export interface Design {
   readonly parameters: Readonly<Record<string, unknown>>;
   readonly material: string;
   readonly orientation: string;
+  readonly solid: boolean;
   readonly dimensions: readonly Explained[];
   readonly givens: readonly Given[];
   readonly diagnostics: readonly Diagnostic[];

@@ -6,6 +6,7 @@ import type { Check } from "../../src/parts/check.ts";
 import type { AnyFamily } from "../../src/parts/family.ts";
 import { FAMILIES } from "../../src/parts/index.ts";
 import { evaluateFormula } from "../support/evaluate.ts";
+import { riser } from "../support/example-family.ts";
 import { printerWith } from "../support/printer.ts";
 
 type Change = Readonly<Record<string, unknown>>;
@@ -20,7 +21,7 @@ function closeTo(actual: number, expected: number): boolean {
   return Math.abs(actual - expected) <= 1e-6 * Math.max(1, Math.abs(expected));
 }
 
-describe.each(FAMILIES)("$name", (family) => {
+describe.each([...FAMILIES, riser])("$name", (family) => {
   /** The defaults, and every example that trips a check: together they reach the branches of the formulas. */
   const examples: Change[] = [{}, ...family.checks.flatMap(({ trips }) => Object.values(trips) as Change[])];
 
@@ -102,6 +103,20 @@ describe.each(FAMILIES)("$name", (family) => {
       }
     }
   });
+
+  const MORE = /over(loaded|stressed)|crush|bends|creeps|sink|buckle|both-rings$|splits|too-tall|tips-at/;
+  const LESS = /too-(thin|low|small|narrow|near)|shorter|smaller|rubs|solid|below|hits|grinds/;
+
+  test.each(trips.filter(({ name }) => MORE.test(name) !== LESS.test(name)))(
+    "$name: what its $level found is on the side of the limit that its name says",
+    ({ name, change }) => {
+      const numbers = designWith(family, change).diagnostics.filter((diagnostic) => diagnostic.name === name);
+      for (const { found, limit } of numbers) {
+        if (found === undefined || limit === undefined) continue;
+        expect(Math.sign(found.value - limit.value)).toBe(MORE.test(name) ? 1 : -1);
+      }
+    },
+  );
 
   test.each(trips.filter(({ change }) => Object.keys(change).length > 0))(
     "$name: the defaults do not trip its $level",

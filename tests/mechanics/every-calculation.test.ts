@@ -143,7 +143,11 @@ describe.each(CALCULATIONS.map((calculation) => [calculation.name, calculation] 
     fc.assert(
       fc.property(anything(calculation), (inputs) => {
         const outcome = calculation.compute(inputs);
-        if (isRefusal(outcome)) return outcome.refused.length > 5;
+        if (isRefusal(outcome)) {
+          const { found, limit } = outcome.defect ?? {};
+          const known = [found, limit].every((one) => one === undefined || Number.isFinite(one.value));
+          return known && /^(?!.*(NaN|Infinity)).{6,}$/.test(outcome.refused);
+        }
         return Object.keys(calculation.results).every((key) => Number.isFinite(outcome[key]));
       }),
       { numRuns: 1000, seed: 11 },

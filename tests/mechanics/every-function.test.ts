@@ -22,7 +22,10 @@ const slide = fc.record({ node: name, direction: any, from: any, to: any });
 function holds(outcome: unknown): boolean {
   if (typeof outcome === "number") return Number.isFinite(outcome);
   if (typeof outcome !== "object" || outcome === null) return true;
-  if ("refused" in outcome) return typeof outcome.refused === "string" && outcome.refused.length > 5;
+  if ("refused" in outcome) {
+    const named = !("defect" in outcome) || holds(outcome.defect);
+    return named && typeof outcome.refused === "string" && /^(?!.*(NaN|Infinity)).{6,}$/.test(outcome.refused);
+  }
   return Object.values(outcome).every(holds);
 }
 
@@ -58,6 +61,7 @@ const screw = fc.record({
   hand: fc.constantFrom("right" as const, "left" as const),
   inside: fc.boolean(),
 });
+const screwPlaces = fc.array(fc.record({ name, x: any, y: any }), { minLength: 2, maxLength: 4 });
 const seat = fc.record({ seat: any, bed: any, first: any, layer: any });
 
 test.each<[string, fc.Arbitrary<unknown>]>([
@@ -70,6 +74,7 @@ test.each<[string, fc.Arbitrary<unknown>]>([
   ["shimmed seat", fc.tuple(seat, list).map((given) => m.shimForSeat(...given))],
   ["screws in step", fc.array(screw, { maxLength: 4 }).map(m.screwsInStep)],
   ["locking", fc.tuple(any, any, any).map((given) => m.screwLocking(...given))],
+  ["three screws", fc.tuple(screwPlaces, any, point).map((given) => m.screwLoads(...given))],
   ["four screws", fc.tuple(fc.array(point, { maxLength: 5 }), any, point).map((given) => m.fourScrewBounds(...given))],
   ["centre of mass", fc.array(fc.record({ mass: any, x: any, y: any }), { maxLength: 4 }).map(m.centreOfMass)],
   ["summed pull", fc.array(fc.record({ direction: any, tension: any }), { maxLength: 4 }).map(m.summedPull)],

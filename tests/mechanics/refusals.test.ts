@@ -45,28 +45,16 @@ describe("what a calculation refuses for more than one number", () => {
 
   test("a screw at 45 deg of lead is refused, one just below it still lifts with the worst friction", () => {
     const screw = { load: 10, pitchDiameter: 7, flank: 45, friction: 0.4999 };
-    expect(m.screwTorque.compute({ ...screw, lead: 7 * Math.PI })).toEqual({
-      refused: "the lead angle is 45 deg or more",
+    expect(m.screwTorque.compute({ ...screw, lead: 7 * Math.PI })).toMatchObject({
+      refused: "the lead angle is 45 deg or more: a lead of 21.991 mm on 21.991 mm round the thread",
     });
     expect(one(m.screwTorque, "raise", { ...screw, lead: 6.999 * Math.PI })).toBeGreaterThan(0);
-  });
-
-  test("a slide that would part the loop a hair further on is refused, since it cannot tighten", () => {
-    const near = (apart: number): m.LoopNode[] => [
-      { name: "a", x: 0, y: 0, radius: 10, inside: true },
-      { name: "b", x: apart, y: 0, radius: 5, inside: true },
-    ];
-    const loop = m.beltLoop(near(5.0005)) as m.BeltLoop;
-    const inward = { node: "b", direction: 180, from: 0, to: 1 };
-    expect(m.slideForLength(near(5.0005), inward, loop.length)).toEqual({
-      refused: "a millimetre of slide changes the belt by 0 mm only; turn the slide's direction",
-    });
   });
 
   test("a pulley with a fraction of a tooth is refused before its idlers are judged", () => {
     const pulley = (name: string, x: number, teeth: number) => ({ name, x, y: 0, radius: 12, inside: true, teeth });
     const odd = m.idlerDuties([pulley("a", 0, 40), pulley("b", 200, 40.5)]);
-    expect(odd).toEqual({ refused: "z is 40.5 and must be a whole number" });
+    expect(odd).toMatchObject({ refused: "z is 40.5 and must be a whole number" });
     expect(m.idlerDuties([pulley("a", 0, 40), pulley("b", 200, 40)])).toEqual([]);
   });
 });

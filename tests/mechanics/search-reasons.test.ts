@@ -137,7 +137,7 @@ describe("cases that only one of several numbers decides", () => {
   test("idlers of a loop that is none, one that the loop cannot do without, and one that only presses", () => {
     const toothed = { name: "a", x: 0, y: 0, radius: 40 / Math.PI, inside: true, teeth: 40 };
     const smooth = { name: "b", x: 200, y: 0, radius: 9, inside: true };
-    expect(m.idlerDuties([toothed])).toEqual({ refused: "a loop has 2 to 12 nodes, and this one has 1" });
+    expect(m.idlerDuties([toothed])).toMatchObject({ refused: "a loop has 2 to 12 nodes, and this one has 1" });
     expect(m.idlerDuties([toothed, smooth])).toEqual([
       { name: "b", parkable: false, says: "without it a loop has 2 to 12 nodes, and this one has 1" },
     ]);

@@ -25,8 +25,8 @@ export function bounded<Input extends string, Result extends string>(
   return calculation<Input, Result>({
     ...spec,
     compute: (inputs) => {
-      for (const key of Object.keys(limits) as Input[]) {
-        const refusal = outside(spec, spec.inputs[key], inputs[key], limits[key] ?? {});
+      for (const [key, limit] of Object.entries(limits) as [Input, Limits][]) {
+        const refusal = outside(spec, spec.inputs[key], inputs[key], limit);
         if (refusal !== undefined) return refusal;
       }
       const outcome = spec.compute(inputs);

@@ -1,4 +1,4 @@
-import { isFlaw, type LoopNode, traceLoop } from "./loop-trace.ts";
+import { isFlaw, type LoopNode, type LoopSpan, traceLoop } from "./loop-trace.ts";
 
 export interface Slide {
   /** Name of the node that moves. */
@@ -53,8 +53,8 @@ export function lookAlong(nodes: readonly LoopNode[], slide: Slide): Look {
     placed[index] = movedBy(node, slide, at);
     const loop = traceLoop(placed);
     if (isFlaw(loop)) return undefined;
-    const [before, after] = [loop.spans[(index || nodes.length) - 1], loop.spans[index]];
-    return { at, length: loop.length, slope: pull(before?.direction ?? 0) - pull(after?.direction ?? 0) };
+    const [before, after] = [loop.spans.at(index - 1) as LoopSpan, loop.spans[index] as LoopSpan];
+    return { at, length: loop.length, slope: pull(before.direction) - pull(after.direction) };
   };
 }
 

@@ -1,0 +1,37 @@
+import { expect, test } from "vitest";
+import { bisect } from "../../src/mechanics/bisect.ts";
+import { distanceToSegment } from "../../src/mechanics/index.ts";
+import { lookAlong, stretchesOf } from "../../src/mechanics/slide-stretches.ts";
+
+test("a zero at the upper end of an interval is found there", () => {
+  expect(bisect((at) => at - 1, 0, 1)).toBe(1);
+  expect(bisect((at) => at, 0, 1)).toBe(0);
+  expect(bisect((at) => at + 1, 0, 1)).toBeUndefined();
+});
+
+test("along the slide of a node that is not there, no place is sound", () => {
+  const nodes = [
+    { name: "a", x: 0, y: 0, radius: 10, inside: true },
+    { name: "b", x: 300, y: 0, radius: 10, inside: true },
+  ];
+  expect(lookAlong(nodes, { node: "c", direction: 0, from: -1, to: 1 })(0)).toBeUndefined();
+  const place = lookAlong(nodes, { node: "b", direction: 0, from: -1, to: 1 })(1);
+  expect(place?.slope).toBeCloseTo(2, 12);
+});
+
+test("a piece whose length turns where the loop is not sound is kept whole, between those beside it", () => {
+  const look = (at: number) => (Math.abs(at) < 0.01 ? undefined : { at, length: at * at, slope: 2 * at });
+  const stretches = stretchesOf(look, { node: "b", direction: 0, from: -1.03125, to: 0.96875 });
+  expect(stretches.map(({ low, high }) => [low.at, high.at])).toEqual([
+    [-1.03125, -0.03125],
+    [-0.03125, 0.03125],
+    [0.03125, 0.96875],
+  ]);
+});
+
+test("the nearest place of a segment that begins off the origin", () => {
+  const segment = { from: { x: 10, y: 20 }, to: { x: 30, y: 20 } };
+  expect(distanceToSegment({ x: 25, y: 24 }, segment)).toBe(4);
+  expect(distanceToSegment({ x: 7, y: 24 }, segment)).toBe(5);
+  expect(distanceToSegment({ x: 20, y: 13 }, { from: { x: 20, y: 10 }, to: { x: 20, y: 40 } })).toBe(0);
+});

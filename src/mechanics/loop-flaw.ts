@@ -65,7 +65,7 @@ const EXPLAINED: Readonly<Record<LoopFlaw["flaw"], Explained>> = {
   loose,
   crossing: (nodes, { at, other, place }) => {
     const better = workingOrder(nodes);
-    const second = `that after ${nameOf(nodes, other)}${where(place)}`;
+    const second = `that after ${nameOf(nodes, other)}${where(place as Point)}`;
     return refuse({
       name: "spans-cross",
       says: `the span after ${nameOf(nodes, at)} crosses another span, ${second}`,
@@ -95,8 +95,9 @@ const EXPLAINED: Readonly<Record<LoopFlaw["flaw"], Explained>> = {
     }),
 };
 
-function where(place: Point | undefined): string {
-  return place === undefined ? "" : `, at x ${brief(place.x)}, y ${brief(place.y)} mm`;
+/** Where two spans cross, which the trace of a crossing always tells. */
+function where({ x, y }: Point): string {
+  return `, at x ${brief(x)}, y ${brief(y)} mm`;
 }
 
 /** A node whose wrap cannot be: the order is wrong, or the belt passes the node by. */

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { bisect } from "../../src/mechanics/bisect.ts";
-import { distanceToSegment } from "../../src/mechanics/index.ts";
+import { distanceToSegment, placeInStretch } from "../../src/mechanics/index.ts";
 import { lookAlong, stretchesOf } from "../../src/mechanics/slide-stretches.ts";
 
 test("a zero at the upper end of an interval is found there", () => {
@@ -34,4 +34,15 @@ test("the nearest place of a segment that begins off the origin", () => {
   expect(distanceToSegment({ x: 25, y: 24 }, segment)).toBe(4);
   expect(distanceToSegment({ x: 7, y: 24 }, segment)).toBe(5);
   expect(distanceToSegment({ x: 20, y: 13 }, { from: { x: 20, y: 10 }, to: { x: 20, y: 40 } })).toBe(0);
+});
+
+test("a search that meets a place without a loop finds nothing; one that jumps over its length ends at the jump", () => {
+  const at = (place: number, length: number) => ({ at: place, length, slope: 0 });
+  const stretch = { low: at(0, 1), high: at(1, 3) };
+  expect(placeInStretch(() => undefined, stretch, 2)).toBeUndefined();
+  const jump = (edge: number) => placeInStretch((place) => at(place, place > edge ? 3 : 1), stretch, 2)?.at;
+  expect(jump(0.3)).toBeCloseTo(0.3, 12);
+  expect(jump(0)).toBeLessThan(1e-12);
+  expect(placeInStretch((place) => at(place, 1 + 2 * place), stretch, 2)?.at).toBe(0.5);
+  expect(placeInStretch((place) => at(place, 1), stretch, 4)).toBeUndefined();
 });

@@ -22,7 +22,27 @@ const crushed: SpacerCheck = {
       error: given.material.values.washerPressure,
       says: (limit) =>
         `${Number(given.torque.toFixed(2))} N·m press the plastic with ${derived.pressure.toFixed(1)} MPa; ${given.material.key} bears ${limit} MPa`,
-        set: `outside: ${(derived.bore + 2 * THINNEST).toFixed(1)} mm or more`,
+      set:
+        derived.torqueAllowed >= 0.1
+          ? `torque: ${(Math.floor(derived.torqueAllowed * 100) / 100).toFixed(2)} N·m at most, a wider one, or a metal one`
+          : "outside: wider, or a metal one",
+    });
+  },
+};
+
+const wallTooThin: SpacerCheck = {
+  name: "spacer-wall-too-thin",
+  path: ["outside"],
+  why: "a thinner ring prints as one line and buckles under the bolt",
+  trips: { error: { outside: 7.5, torque: 0.1 } },
+  test: ({ given, derived }) =>
+    ring(given.kind)
+      ? below({
+          value: derived.wall,
+          unit: "mm",
+          error: THINNEST,
+          says: (limit) => `the ring wall is ${derived.wall.toFixed(2)} mm, under ${limit} mm`,
+          set: `outside: ${(derived.bore + 2 * THINNEST).toFixed(1)} mm or more`,
         })
       : undefined,
 };

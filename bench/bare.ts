@@ -1,8 +1,10 @@
 import Module, { type Manifold } from "manifold-3d";
 import { footedPrism } from "../src/geometry/footed-prism.ts";
-import type { Profile } from "../src/geometry/profile.ts";
+import { divided, layOn } from "../src/geometry/lay.ts";
+import { joined, type Profile, polygon } from "../src/geometry/profile.ts";
 import { CHORD_TOLERANCE, circumscribed, ring, segments } from "../src/geometry/segments.ts";
 import type { Solid } from "../src/geometry/solid.ts";
+import { stepTools } from "../src/geometry/step-tools.ts";
 
 export const top = await Module();
 top.setup();
@@ -37,6 +39,8 @@ function section(profile: Profile): InstanceType<typeof top.CrossSection> {
       return CrossSection.difference([section(profile.from), ...profile.tools.map(section)]);
     case "offset":
       return section(profile.of).offset(profile.by, "Round", 2, segments(Math.abs(profile.by)));
+    case "simplified":
+      return section(profile.of).simplify(profile.within);
     case "placed":
       return section(profile.of).rotate(profile.angle).translate(profile.at[0], profile.at[1]);
   }
@@ -59,8 +63,24 @@ export function prepare(solid: Solid): Prepared {
     case "revolved": {
       const sides = segments(solid.sizing);
       const stretch = solid.fit === "around" ? circumscribed(1, sides) : 1;
-      const outline = solid.outline.map(([radius, z]): [number, number] => [radius * stretch, z]);
-      return (keep) => keep(keep(Manifold.revolve([outline], sides)).rotate(0, 0, 180 / sides));
+      const half = joined(
+        ...solid.sections.map((points) => polygon(points.map(([r, z]): [number, number] => [r * stretch, z]))),
+      );
+      const outlines = contours(half);
+      return (keep) => {
+        const turned = keep(keep(Manifold.revolve(outlines, sides)).rotate(0, 0, 180 / sides));
+        if (solid.drawn === 0) return turned;
+        return keep(
+          turned.warp((at) => {
+            if (Math.abs(at[0]) > 1e-6) at[0] += Math.sign(at[0]) * solid.drawn;
+          }),
+        );
+      };
+    }
+    case "laid": {
+      const { radius, height } = solid;
+      const outlines = contours(solid.profile).map(divided);
+      return (keep) => keep(keep(Manifold.extrude(outlines, height)).warp((at) => layOn(at, radius)));
     }
     case "placed": {
       const of = prepare(solid.of);
@@ -68,7 +88,7 @@ export function prepare(solid: Solid): Prepared {
       return (keep) => keep(of(keep).transform([a, e, i, 0, b, f, j, 0, c, g, k, 0, d, h, l, 1]));
     }
     case "cut": {
-      const [from, tools] = [prepare(solid.from), solid.tools.map(prepare)];
+      const [from, tools] = [prepare(solid.from), stepTools(solid.tools).map(prepare)];
       return (keep) => keep(Manifold.difference([from(keep), ...tools.map((tool) => tool(keep))]));
     }
     default: {

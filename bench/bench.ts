@@ -36,7 +36,7 @@ table(
 
 const modeled = parts.map(({ family, solid }) => {
   const other = prepareModeling(solid);
-  const [ours = [], theirs = []] = inTurn([() => kernel.build(solid, (body) => body.mesh()), other], 3);
+  const [ours = [], theirs = []] = inTurn([() => kernel.build(solid, (body) => body.mesh()), other], 5);
   const ratio = median(theirs) / median(ours);
   return [
     family.name,

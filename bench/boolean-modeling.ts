@@ -1,4 +1,5 @@
 import modeling from "@jscad/modeling";
+import { layOn } from "../src/geometry/lay.ts";
 import { circumscribed, segments } from "../src/geometry/segments.ts";
 import type { Solid } from "../src/geometry/solid.ts";
 import { contours } from "./bare.ts";
@@ -25,9 +26,24 @@ export function prepareModeling(solid: Solid): () => Geom3 {
     case "revolved": {
       const sides = segments(solid.sizing);
       const stretch = solid.fit === "around" ? circumscribed(1, sides) : 1;
-      const points = solid.outline.map(([radius, z]): [number, number] => [radius * stretch, z]);
+      const points = (solid.sections[0] ?? []).map(([radius, z]): [number, number] => [radius * stretch, z]);
       const shape = geometries.geom2.fromPoints(points);
       return () => extrusions.extrudeRotate({ segments: sides }, shape) as Geom3;
+    }
+    case "laid": {
+      const { profile, radius, height } = solid;
+      const flat = prepareModeling({ kind: "prism", profile, z0: 0, z1: height, foot: 0 });
+      return () => {
+        // The floor is no longer flat once it is laid, so every polygon goes in triangles.
+        const facets = geometries.geom3
+          .toPolygons(flat())
+          .flatMap(({ vertices: [first, ...others] }) =>
+            others
+              .slice(1)
+              .map((last, index) => [first, others[index], last].map((corner) => laidCorner(corner, radius))),
+          );
+        return geometries.geom3.create(facets.map((corners) => geometries.poly3.create(corners)));
+      };
     }
     case "placed": {
       const of = prepareModeling(solid.of);
@@ -46,6 +62,12 @@ export function prepareModeling(solid: Solid): () => Geom3 {
       return () => join(...parts.map((part) => part()));
     }
   }
+}
+
+function laidCorner([x = 0, y = 0, z = 0]: readonly number[] = [], radius: number): [number, number, number] {
+  const at: [number, number, number] = [x, y, z];
+  layOn(at, radius);
+  return at;
 }
 
 /** Returns how many edges of the result have no partner: 0 for a closed body. */

@@ -1,4 +1,5 @@
 import { row } from "../core/table.ts";
+import type { Design } from "../parts/family.ts";
 import { MATERIALS } from "../printing/materials.ts";
 import type { Printer } from "../printing/printer.ts";
 import type { MadePiece } from "./make.ts";
@@ -16,14 +17,14 @@ export interface Figures {
 }
 
 /** Returns the figures of a piece. The mass is an estimate: a solid skin, the rest at the printer's infill. */
-export function figuresOf({ mesh, measures }: MadePiece, material: string, printer: Printer): Figures {
+export function figuresOf({ mesh, measures }: MadePiece, design: Design, printer: Printer): Figures {
   const { soundness, walls = [], overhangs = [] } = measures;
   const box = soundness?.box;
   const size = [0, 1, 2].map((axis) => (box?.max[axis] ?? 0) - (box?.min[axis] ?? 0)) as unknown as Figures["size"];
   const volume = soundness?.volume ?? 0;
   const skin = Math.min(volume, (soundness?.area ?? 0) * printer.wallLines * printer.line);
-  const filled = skin + ((volume - skin) * printer.infill) / 100;
-  const density = row(MATERIALS, material).values.density;
+  const filled = skin + ((volume - skin) * (design.solid ? 100 : printer.infill)) / 100;
+  const density = row(MATERIALS, design.material).values.density;
   const bridges = overhangs.filter(({ support }) => support === "bridge").map(({ span }) => span);
   return {
     size,

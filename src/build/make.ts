@@ -35,21 +35,29 @@ export interface Made {
 }
 
 /** Returns everything arithmetic says about a part, without building it. */
-export function designPart(request: Request): { design: Design; diagnostics: readonly Diagnostic[] } {
+export function designPart(request: Request): {
+  readonly design: Design;
+  readonly diagnostics: readonly Diagnostic[];
+  /** Engraved on a part that is made against an error somebody accepted. */
+  readonly mark?: string;
+} {
   const { family, parameters, printer, accept } = request;
   const first = family.design(parameters, printer);
-  const marked = acceptedAny(first.diagnostics, accept);
-  const design = marked ? family.design(parameters, printer, "X") : first;
+  const mark = acceptedAny(first.diagnostics, accept) ? { mark: "X" } : {};
+  const design = mark.mark === undefined ? first : family.design(parameters, printer, mark.mark);
   const raw = [...design.diagnostics, ...uncalibrated(request)];
-  return { design, diagnostics: [...applyAcceptance(raw, accept, family), ...wrongAcceptances(accept, family)] };
+  const diagnostics = [...applyAcceptance(raw, accept, family), ...wrongAcceptances(accept, family)];
+  return { design, diagnostics, ...mark };
 }
 
 /** Builds and verifies a part. With an error from the arithmetic there is nothing to build and `pieces` is empty. */
 export function make(request: Request, kernel: Kernel): Made {
-  const { design, diagnostics } = designPart(request);
+  const { design, diagnostics, mark } = designPart(request);
   const hash = hashOf(request);
   if (hasErrors(diagnostics)) return { request, design, hash, pieces: [], diagnostics };
-  const built = design.pieces().map((piece) => buildPiece(piece, request.printer, kernel));
+  const pieces = design.pieces();
+  const wanted = asWanted(request, mark) ?? pieces;
+  const built = pieces.map((piece, index) => buildPiece(piece, wanted[index] ?? piece, request.printer, kernel));
   const found = applyAcceptance(
     built.flatMap((one) => one.diagnostics),
     request.accept,
@@ -58,7 +66,28 @@ export function make(request: Request, kernel: Kernel): Made {
   return { request, design, hash, pieces: built.map(({ made }) => made), diagnostics: [...diagnostics, ...found] };
 }
 
-function buildPiece(piece: Piece, printer: Printer, kernel: Kernel): { made: MadePiece; diagnostics: Diagnostic[] } {
+/**
+ * Returns the pieces as they come out of a printer that makes openings larger or outsides smaller than drawn. For it
+ * they are drawn the other way, so that the drawing alone would not let the hardware in. Undefined for other printers.
+ */
+function asWanted({ family, parameters, printer }: Request, mark?: string): readonly Piece[] | undefined {
+  const { holeShrinkVertical, holeShrinkHorizontal, outerGrowth } = printer;
+  if (Math.min(holeShrinkVertical, holeShrinkHorizontal, outerGrowth) >= 0) return undefined;
+  const even: Printer = {
+    ...printer,
+    holeShrinkVertical: Math.max(0, holeShrinkVertical),
+    holeShrinkHorizontal: Math.max(0, holeShrinkHorizontal),
+    outerGrowth: Math.max(0, outerGrowth),
+  };
+  return family.design(parameters, even, mark).pieces();
+}
+
+function buildPiece(
+  piece: Piece,
+  wanted: Piece,
+  printer: Printer,
+  kernel: Kernel,
+): { made: MadePiece; diagnostics: Diagnostic[] } {
   return kernel.build(piece.solid, (body) => {
     const raw = body.mesh();
     const mesh = printMesh(raw, shrinkScale(printer));
@@ -73,7 +102,10 @@ function buildPiece(piece: Piece, printer: Printer, kernel: Kernel): { made: Mad
       sampleDensity: WALL_SAMPLES,
       thinOnPurpose: membranesOf(piece, raw, printer),
     });
-    const fit = verifyPiece(piece, body, raw);
+    const fit =
+      wanted === piece
+        ? verifyPiece(piece, body, raw)
+        : kernel.build(wanted.solid, (printed) => verifyPiece(wanted, printed, printed.mesh()));
     return { made: { piece, mesh, measures, fit }, diagnostics: [...diagnostics, ...fit.diagnostics] };
   });
 }

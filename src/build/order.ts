@@ -59,7 +59,7 @@ function finish(made: Made): Finished {
     return {
       file: `${request.name}${suffix}.stl`,
       made: piece,
-      figures: figuresOf(piece, design.material, request.printer),
+      figures: figuresOf(piece, design, request.printer),
     };
   });
   return { made, pieces, files: hasErrors(diagnostics) ? [] : filesOf(made, pieces, hash, diagnostics) };

@@ -1,5 +1,6 @@
 import type { Citation } from "../core/bibliography.ts";
-import type { Row, Table } from "../core/table.ts";
+import { type Row, row, type Table } from "../core/table.ts";
+import { LENGTH_RANGES } from "./length-ranges.ts";
 
 /** The lengths of one thread that shops keep. mm, under the head; countersunk heads count. */
 export type StockLengths = {
@@ -29,10 +30,10 @@ export type BoltLength = {
   readonly longest: number;
 };
 
-function boltLength(key: string, shortest: number, longest: number): Row<BoltLength> {
-  const lengths = STOCK_LENGTHS[key]?.lengths ?? [];
+function boltLength([key, { lengths }]: [string, StockLengths]): Row<BoltLength> {
+  const { shortest, longest } = row(LENGTH_RANGES, `cap ${key}`).values;
   const values = { stock: lengths.join(" "), shortest, longest };
-  const note = "shortest and longest are the range of ISO 4762, from memory; shops also sell longer ones";
+  const note = "shops also sell longer ones";
   return { key, values, source: "common-practice", standing: "typical", from: "memory", note };
 }
 
@@ -42,17 +43,10 @@ export const BOLT_LENGTHS: Table<BoltLength> = {
   title: "Lengths of bolts in stock",
   fields: {
     stock: { symbol: "L", unit: "mm", meaning: "lengths kept by most shops" },
-    shortest: { symbol: "L_min", unit: "mm", meaning: "shortest cap screw of the standard" },
-    longest: { symbol: "L_max", unit: "mm", meaning: "longest cap screw of the standard" },
+    shortest: { symbol: "L_min", unit: "mm", meaning: "shortest cap screw of the standard", source: "iso-4762" },
+    longest: { symbol: "L_max", unit: "mm", meaning: "longest cap screw of the standard", source: "iso-4762" },
   },
-  rows: [
-    boltLength("M2.5", 4, 25),
-    boltLength("M3", 5, 30),
-    boltLength("M4", 6, 40),
-    boltLength("M5", 8, 50),
-    boltLength("M6", 10, 60),
-    boltLength("M8", 12, 80),
-  ],
+  rows: Object.entries(STOCK_LENGTHS).map(boltLength),
   sketch: `
         +----+
         |    |------------------------+

@@ -1,3 +1,4 @@
+import { differing } from "../core/disagreement.ts";
 import type { Row, Table } from "../core/table.ts";
 
 /** An eccentric spacer that shifts a wheel when it is turned. */
@@ -28,7 +29,10 @@ export const ECCENTRICS: Table<Eccentric> = {
     plateHole: { symbol: "d_p", unit: "mm", meaning: "hole in the plate" },
   },
   rows: [
-    eccentric("6 mm", 7.1, 6, 7.2, "newer ones have a round of 10 instead of the hexagon; hole 7.18 by one maker"),
+    {
+      ...eccentric("6 mm", 7.1, 6, 7.2, "newer ones have a round of 10 instead of the hexagon"),
+      differs: differing<Eccentric>("usual", "a machine maker's drawing", { plateHole: [7.18] }),
+    },
     eccentric(
       "1/4 in",
       7.14,

@@ -1,5 +1,5 @@
+import { type Disagreement, differing } from "../core/disagreement.ts";
 import type { Row, Table } from "../core/table.ts";
-import { noted } from "./noted.ts";
 
 /** The limits of one tolerance class over one range of sizes, in mm from the nominal. */
 export type Limits = {
@@ -14,14 +14,18 @@ type Deviations = readonly [[number, number], [number, number], [number, number]
 
 const CLASSES = ["H7", "g6", "h6", "p6"] as const;
 
-function limits(over: number, upTo: number, deviations: Deviations, h6?: string): Row<Limits>[] {
+function limits(over: number, upTo: number, deviations: Deviations, h6?: Disagreement[]): Row<Limits>[] {
   return CLASSES.map((tolerance, index) => {
     const [lower, upper] = deviations[index] as [number, number];
     const values = { over, upTo, lower: lower / 1000, upper: upper / 1000 };
     const facts = { source: "iso-286", standing: "standard", from: "seen" } as const;
-    return noted({ key: `${tolerance} ${over} to ${upTo}`, values, ...facts }, tolerance === "h6" ? h6 : undefined);
+    const row: Row<Limits> = { key: `${tolerance} ${over} to ${upTo}`, values, ...facts };
+    return tolerance === "h6" && h6 !== undefined ? { ...row, differs: h6 } : row;
   });
 }
+
+const seller = (lower: number) =>
+  differing<Limits>("standard", "a steel seller; three tables have the value used", { lower: [lower] });
 
 export const FITS: Table<Limits> = {
   name: "fits",
@@ -49,7 +53,7 @@ export const FITS: Table<Limits> = {
         [-9, 0],
         [15, 24],
       ],
-      "a steel seller prints -10; three tables have -9: standard before seller",
+      seller(-0.01),
     ),
     ...limits(10, 18, [
       [0, 18],
@@ -66,7 +70,7 @@ export const FITS: Table<Limits> = {
         [-13, 0],
         [22, 35],
       ],
-      "a steel seller misprints 0 to -30; three tables have -13",
+      seller(-0.03),
     ),
   ],
   sketch: `

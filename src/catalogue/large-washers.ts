@@ -1,3 +1,4 @@
+import { differing } from "../core/disagreement.ts";
 import type { Row, Table } from "../core/table.ts";
 import { noted } from "./noted.ts";
 import { WASHER_FIELDS, WASHER_SKETCH, type Washer } from "./washers.ts";
@@ -22,7 +23,7 @@ export const LARGE_WASHERS: Table<Washer> = {
       source: "din-9021",
       standing: "standard",
       from: "memory",
-      note: "1.2 thick by DIN 9021, 1.0 by ISO 7093-1; the thicker is what is usually sold, measure",
+      differs: differing<Washer>("usual", "ISO 7093-1; the thicker form is usually sold", { thickness: [1] }),
     },
     large("M6", [6.4, 18, 1.6], "memory"),
     large("M8", [8.4, 24, 2], "memory"),

@@ -25,7 +25,9 @@ function leadNut(key: string, numbers: Numbers, screw: string, forScrews: string
 
 const T8 = "Tr8x2, Tr8x4(P2), Tr8x8(P2)";
 const LEAD = "the nut's lead must be the screw's: count the starts; body 10.0 to 10.2";
-const SERIES = "of low confidence, a makers' series; no boss; measure before you draw";
+const SERIES =
+  "of low confidence, a makers' series; no boss; small machines have other outlines that no two sellers share: " +
+  "measure before you draw";
 
 export const LEAD_NUTS: Table<LeadNut> = {
   name: "lead-nuts",
@@ -33,18 +35,18 @@ export const LEAD_NUTS: Table<LeadNut> = {
   title: "Flanged nuts for lead screws",
   fields: {
     body: { symbol: "d_n", unit: "mm", meaning: "diameter of the body" },
-    flange: { symbol: "D_n", unit: "mm", meaning: "flange diameter" },
-    flangeThickness: { symbol: "t_n", unit: "mm", meaning: "flange thickness" },
+    flange: { symbol: "D_n", unit: "mm", meaning: "flange diameter; 0 when there is none" },
+    flangeThickness: { symbol: "t_n", unit: "mm", meaning: "flange thickness; 0 when there is none" },
     length: { symbol: "L_n", unit: "mm", meaning: "length over all" },
     boss: {
       symbol: "h_b",
       unit: "mm",
       meaning: "how far the boss stands out on the flange's side; 0 when there is none",
     },
-    holeCircle: { symbol: "d_c", unit: "mm", meaning: "circle of the holes" },
-    holeCount: { symbol: "n", unit: "", meaning: "number of holes" },
-    hole: { symbol: "d_h", unit: "mm", meaning: "hole" },
-    screw: { symbol: "M_n", unit: "", meaning: "screw through the holes" },
+    holeCircle: { symbol: "d_c", unit: "mm", meaning: "circle of the holes; 0 when there is none" },
+    holeCount: { symbol: "n", unit: "", meaning: "number of holes; 0 when there is none" },
+    hole: { symbol: "d_h", unit: "mm", meaning: "hole; 0 when there is none" },
+    screw: { symbol: "M_n", unit: "", meaning: "screw through the holes, or none" },
     forScrews: { symbol: "Tr", unit: "", meaning: "lead screws it is sold for" },
   },
   rows: [
@@ -56,6 +58,13 @@ export const LEAD_NUTS: Table<LeadNut> = {
       "M3",
       T8,
       `${LEAD}; two halves and a spring, 28 to 35 long`,
+    ),
+    leadNut(
+      "T8 barrel",
+      [12, 0, 0, 16, 0, 0, 0, 0],
+      "none",
+      "Tr8x8(P2)",
+      "brass or POM, no flange: glued or clamped; body, length and screw were seen on a seller's page",
     ),
     leadNut("Tr10 bronze", [25, 42, 10, 25, 0, 34, 6, 5], "M5", "Tr10x2, Tr10x3", SERIES),
     leadNut("Tr12 bronze", [28, 48, 12, 35, 0, 38, 6, 6], "M6", "Tr12x3", `${SERIES}; 35 to 44 long`),

@@ -1,3 +1,4 @@
+import { type Disagreement, differing } from "../core/disagreement.ts";
 import type { Row, Table } from "../core/table.ts";
 
 /** A metal, or the glass of a bed, as heat and weight see it. */
@@ -12,11 +13,22 @@ export type Metal = {
 
 type Numbers = [number, number, number, number, number, number];
 
-function metal(key: string, numbers: Numbers, from: "seen" | "memory", note: string): Row<Metal> {
+function metal(
+  key: string,
+  numbers: Numbers,
+  from: "seen" | "memory",
+  note: string,
+  differs: Disagreement[] = [],
+): Row<Metal> {
   const [density, modulus, strength, expansion, specificHeat, conductivity] = numbers;
   const values = { density, modulus, strength, expansion, specificHeat, conductivity };
-  return { key, values, source: "material-data", standing: "typical", from, note };
+  const row: Row<Metal> = { key, values, source: "material-data", standing: "typical", from, note };
+  return differs.length === 0 ? row : { ...row, differs };
 }
+
+/** What other data pages have. */
+const other = (settled: "lower" | "middle" | "usual", others: Partial<Record<keyof Metal, number[]>>) =>
+  differing<Metal>(settled, "other data pages", others);
 
 export const METALS: Table<Metal> = {
   name: "metals",
@@ -35,28 +47,35 @@ export const METALS: Table<Metal> = {
       "aluminium 6061-T6",
       [2.7, 68900, 310, 23.6, 896, 167],
       "seen",
-      "yield 276 MPa; an encyclopaedia gives E 68 GPa",
+      "yield 276 MPa",
+      other("usual", { modulus: [68000], expansion: [23.2], specificHeat: [897], conductivity: [151, 202] }),
     ),
     metal(
       "aluminium 6063-T5",
       [2.69, 69000, 186, 23.4, 900, 209],
       "memory",
-      "bars; profile pages give E 70 GPa, 245 MPa",
+      "bars; yield 145 MPa",
+      other("lower", { modulus: [70000], strength: [245] }),
     ),
-    metal("aluminium 6082-T6", [2.7, 70000, 290, 23.4, 900, 170], "seen", "170 to 220 W/(m·K), 290 to 310 MPa"),
     metal(
-      "aluminium 5083",
-      [2.65, 70300, 290, 24, 900, 117],
+      "aluminium 6082-T6",
+      [2.7, 70000, 290, 23.4, 900, 170],
       "seen",
-      "cast plate; expansion 22.3, 24 and 25 in three sources, E 68 to 72 GPa: the middle of each is used",
+      "yield 250 to 260 MPa",
+      other("lower", { strength: [310], conductivity: [220] }),
     ),
-    metal("steel", [7.85, 205000, 360, 12, 490, 45], "memory", "plain carbon steel; 205 to 210 GPa, 11.7 to 12.0"),
-    metal(
-      "stainless steel",
-      [7.9, 193000, 500, 17.3, 500, 15],
-      "memory",
-      "1.4301; 193 to 200 GPa, expansion 16.0 to 17.3",
-    ),
+    metal("aluminium 5083", [2.65, 70300, 290, 24, 900, 117], "seen", "cast plate", [
+      ...other("middle", { modulus: [68000, 72000], expansion: [22.3, 25] }),
+      ...other("lower", { density: [2.66], strength: [300], conductivity: [121] }),
+    ]),
+    metal("steel", [7.85, 205000, 360, 12, 490, 45], "memory", "plain carbon steel", [
+      ...other("lower", { modulus: [210000], strength: [510], conductivity: [52] }),
+      ...other("usual", { expansion: [11.7] }),
+    ]),
+    metal("stainless steel", [7.9, 193000, 500, 17.3, 500, 15], "memory", "1.4301", [
+      ...other("lower", { modulus: [200000], strength: [700] }),
+      ...other("usual", { expansion: [16] }),
+    ]),
     metal(
       "glass",
       [2.5, 70000, 30, 8.5, 840, 1],

@@ -1,3 +1,4 @@
+import { type Disagreement, differing } from "../core/disagreement.ts";
 import type { Row, Table } from "../core/table.ts";
 
 /** A flanged pulley with a hub, for a belt 6 wide. */
@@ -19,15 +20,28 @@ export type Pulley = {
 /** Flange diameter, hub length, hub diameter, bore. */
 type Sizes = [number, number, number, number];
 
-function pulley(teeth: number, [flangeDiameter, hubLength, hubDiameter, bore]: Sizes, note: string): Row<Pulley> {
+function pulley(
+  teeth: number,
+  [flangeDiameter, hubLength, hubDiameter, bore]: Sizes,
+  note: string,
+  differs: Disagreement[],
+): Row<Pulley> {
   const width = { toothWidth: 7, flangeThickness: 1, hubLength, height: hubLength + 9 };
   const screws = { setScrew: "M3", setScrewCount: 2, setScrewFromEnd: hubLength / 2 };
   const values = { teeth, pitch: 2, flangeDiameter, ...width, hubDiameter, bore, ...screws };
-  return { key: `${teeth} teeth 2 mm`, values, source: "common-practice", standing: "typical", from: "memory", note };
+  const facts = { source: "common-practice", standing: "typical", from: "memory", note, differs } as const;
+  return { key: `${teeth} teeth 2 mm`, values, ...facts };
 }
 
-const HIGH = "sold 16 and 17 high, with bores of 5, 6.35 and 8";
-const FLANGE = "flange estimated as outside diameter + 4";
+const BORES = "bores of 5, 6.35 and 8";
+const FLANGE = `${BORES}; flange estimated as outside diameter + 4`;
+const LARGE = `${BORES}, from 40 teeth also 10`;
+
+/** What sellers and an inspection page have. */
+const sold = (others: Partial<Record<keyof Pulley, (number | string)[]>>) =>
+  differing<Pulley>("usual", "sellers and a machine maker's inspection page", others);
+const HIGH = sold({ height: [16] });
+const M4 = sold({ height: [16], setScrew: ["M4"] });
 
 export const PULLEYS: Table<Pulley> = {
   name: "pulleys",
@@ -48,17 +62,17 @@ export const PULLEYS: Table<Pulley> = {
     setScrewFromEnd: { symbol: "h_ss", unit: "mm", meaning: "set-screw axis from the hub's end" },
   },
   rows: [
-    pulley(16, [13, 7, 13, 5], "flange 13 to 14, hub 13 or none"),
-    pulley(20, [16, 7, 16, 5], "flange 15 to 16, height 14 to 16; bores of 5, 6.35 and 8"),
-    pulley(24, [18.8, 8, 16, 8], `${HIGH}; ${FLANGE}`),
-    pulley(30, [22.6, 8, 16, 8], `${HIGH}; ${FLANGE}`),
-    pulley(32, [23.9, 8, 16, 8], `${HIGH}; ${FLANGE}; M4 set screws also sold`),
-    pulley(36, [27, 8, 16, 8], `${HIGH}; flange 26 to 27; M4 set screws also sold`),
-    pulley(40, [28, 7, 16, 8], `${HIGH}: the hub is 1 longer then; M4 set screws also sold`),
-    pulley(48, [34, 8, 16, 8], `${HIGH}; ${FLANGE}; M4 set screws also sold`),
-    pulley(60, [42, 8, 16, 8], `${HIGH}; M4 set screws also sold`),
-    pulley(72, [49.3, 8, 16, 8], `${HIGH}; ${FLANGE}; M4 set screws also sold`),
-    pulley(80, [54.4, 8, 16, 8], `${HIGH}; ${FLANGE}; M4 set screws also sold`),
+    pulley(16, [13, 7, 13, 5], "some have no hub", sold({ flangeDiameter: [13.7, 14] })),
+    pulley(20, [16, 7, 16, 5], BORES, sold({ flangeDiameter: [15, 16.2], height: [14] })),
+    pulley(24, [18.8, 8, 16, 8], FLANGE, HIGH),
+    pulley(30, [22.6, 8, 16, 8], FLANGE, HIGH),
+    pulley(32, [23.9, 8, 16, 8], FLANGE, M4),
+    pulley(36, [27, 8, 16, 8], BORES, sold({ flangeDiameter: [26, 26.4], height: [16], setScrew: ["M4"] })),
+    pulley(40, [28, 7, 16, 8], LARGE, sold({ flangeDiameter: [29], height: [17], setScrew: ["M4"] })),
+    pulley(48, [34, 8, 16, 8], `${LARGE}; flange estimated`, M4),
+    pulley(60, [42, 8, 16, 8], LARGE, sold({ flangeDiameter: [41.7], height: [16], setScrew: ["M4"] })),
+    pulley(72, [49.3, 8, 16, 8], `${LARGE}; flange estimated`, M4),
+    pulley(80, [54.4, 8, 16, 8], `${LARGE}; flange estimated`, M4),
   ],
   sketch: `
                |<-- D_h -->|

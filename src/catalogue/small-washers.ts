@@ -12,6 +12,7 @@ export const SMALL_WASHERS: Table<Washer> = {
   title: "Plain washers, small series, for counterbores",
   fields: WASHER_FIELDS,
   rows: [
+    small("M2", [2.2, 4.5, 0.3]),
     small("M2.5", [2.7, 5, 0.5]),
     small("M3", [3.2, 6, 0.5]),
     small("M4", [4.3, 8, 0.5], "seen"),

@@ -1,3 +1,4 @@
+import { differing } from "../core/disagreement.ts";
 import type { Row, Table } from "../core/table.ts";
 
 /** An axial ball bearing. A value of 0 means not known. */
@@ -21,9 +22,17 @@ function valuesOf([bore, outside, height, housingBore, cornerRadius, shaft, hous
   return { ...sizes, shaftShoulder: shaft, housingShoulder: housing, dynamicRating: dynamic, staticRating: still };
 }
 
-function standard(key: string, numbers: Numbers, others: string): Row<ThrustBearing> {
-  const note = `ratings also given as ${others}, the lower of each is used; the shoulders hold for two makers`;
-  return { key, values: valuesOf(numbers), source: "iso-104", standing: "published", from: "memory", note };
+/** What the other maker has: shoulders of shaft and housing, ratings Ca and C0a. */
+type Other = [number, number, number, number];
+
+function standard(key: string, numbers: Numbers, [shaft, housing, dynamic, still]: Other): Row<ThrustBearing> {
+  const by = "another maker's catalogue";
+  const differs = [
+    ...differing<ThrustBearing>("higher", by, { shaftShoulder: [shaft] }),
+    ...differing<ThrustBearing>("lower", by, { housingShoulder: [housing] }),
+    ...differing<ThrustBearing>("lower", by, { dynamicRating: [dynamic], staticRating: [still] }),
+  ];
+  return { key, values: valuesOf(numbers), source: "bearing-makers", standing: "published", from: "memory", differs };
 }
 
 function miniature(key: string, bore: number, outside: number, height: number): Row<ThrustBearing> {
@@ -38,9 +47,9 @@ export const THRUST_BEARINGS: Table<ThrustBearing> = {
   item: "thrust bearing",
   title: "Axial ball bearings",
   fields: {
-    bore: { symbol: "d", unit: "mm", meaning: "bore of the shaft washer" },
-    outside: { symbol: "D", unit: "mm", meaning: "outside diameter" },
-    height: { symbol: "H", unit: "mm", meaning: "height" },
+    bore: { symbol: "d", unit: "mm", meaning: "bore of the shaft washer", source: "iso-104" },
+    outside: { symbol: "D", unit: "mm", meaning: "outside diameter", source: "iso-104" },
+    height: { symbol: "H", unit: "mm", meaning: "height", source: "iso-104" },
     housingBore: { symbol: "D1", unit: "mm", meaning: "bore of the housing washer; 0 when not known" },
     cornerRadius: { symbol: "r_s", unit: "mm", meaning: "corner radius of the washers; 0 when not known" },
     shaftShoulder: {
@@ -57,12 +66,12 @@ export const THRUST_BEARINGS: Table<ThrustBearing> = {
     staticRating: { symbol: "C0_a", unit: "N", meaning: "static load rating; 0 when not known" },
   },
   rows: [
-    standard("51100", [10, 24, 9, 11, 0.3, 19, 15, 9950, 14000], "10000 and 15300 N"),
-    standard("51101", [12, 26, 9, 13, 0.3, 21, 17, 10300, 15400], "10400 and 16600 N"),
-    standard("51102", [15, 28, 9, 16, 0.3, 24, 19, 10500, 16800], "10600 and 18300 N"),
-    standard("51103", [17, 30, 9, 18, 0.3, 26, 21, 10800, 18200], "11400 and 21200 N"),
-    standard("51104", [20, 35, 10, 21, 0.3, 30, 25, 14200, 24700], "15100 and 29000 N"),
-    standard("51105", [25, 42, 11, 26, 0.6, 36, 31, 18200, 37200], "19600 and 39000 N"),
+    standard("51100", [10, 24, 9, 11, 0.3, 19, 15, 9950, 14000], [18, 16, 10000, 15300]),
+    standard("51101", [12, 26, 9, 13, 0.3, 21, 17, 10300, 15400], [20, 18, 10400, 16600]),
+    standard("51102", [15, 28, 9, 16, 0.3, 24, 19, 10500, 16800], [23, 20, 10600, 18300]),
+    standard("51103", [17, 30, 9, 18, 0.3, 26, 21, 10800, 18200], [25, 22, 11400, 21200]),
+    standard("51104", [20, 35, 10, 21, 0.3, 30, 25, 14200, 24700], [29, 26, 15100, 29000]),
+    standard("51105", [25, 42, 11, 26, 0.6, 36, 31, 18200, 37200], [35, 32, 19600, 39000]),
     miniature("F3-8M", 3, 8, 3.5),
     miniature("F4-9M", 4, 9, 4),
     miniature("F5-10M", 5, 10, 4),

@@ -40,6 +40,7 @@ export const WASHERS: Table<Washer> = {
   title: "Plain washers, normal series",
   fields: WASHER_FIELDS,
   rows: [
+    washer("M2", 2.2, 5, 0.3, "memory"),
     washer("M2.5", 2.7, 6, 0.5, "memory"),
     washer("M3", 3.2, 7, 0.5),
     washer("M4", 4.3, 9, 0.8),

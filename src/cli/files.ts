@@ -45,7 +45,7 @@ export function besideFile(file: string, relative: string): string {
 }
 
 /** Returns the bytes of a file that is shipped beside the program. */
-export function readShipped(name: string): Uint8Array {
+export function readShipped(name: string): Buffer<ArrayBuffer> {
   return readFileSync(join(__dirname, name));
 }
 

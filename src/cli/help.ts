@@ -22,7 +22,7 @@ export const COMMANDS: Readonly<Record<string, Help>> = {
     summary: "derive, check, build, verify and write parts",
     examples: [
       "tramwright make presets/parts/screw-foot/*.yaml -o out",
-      "tramwright make screw-foot --set beltPlaneZ='1 1/4 in' --set bearing=6001",
+      "tramwright make screw-foot --set beltPlane='1 1/4 in' --set bearing=628",
       "tramwright make my-foot.yaml --printer my-printer.yaml --dry-run",
     ],
     usage: "tramwright make <preset or family>...",

@@ -1,4 +1,5 @@
 import v8 from "node:v8";
+import { readShipped } from "./files.ts";
 import { EXIT, isTrouble } from "./io.ts";
 
 declare const TRAMWRIGHT_VERSION: string;
@@ -14,6 +15,8 @@ const write = {
   err: (line: string) => process.stderr.write(`${line}\n`),
 };
 
+const compileKernel = (): Promise<WebAssembly.Module> => WebAssembly.compile(readShipped("manifold.wasm"));
+
 async function main(argv: readonly string[]): Promise<void> {
   // The two questions that need nothing loaded are answered at once.
   if (argv.length === 1 && argv[0] === "--version") {
@@ -28,6 +31,9 @@ async function main(argv: readonly string[]): Promise<void> {
   // One run is too short for the optimising compiler of WebAssembly to pay; it would only hold up the exit.
   v8.setFlagsFromString("--no-wasm-tier-up");
   v8.setFlagsFromString("--no-wasm-dynamic-tiering");
+  // The kernel compiles on other threads while the program itself is loaded.
+  const begun = argv.includes("make") || argv.includes("check") ? compileKernel() : undefined;
+  begun?.catch(() => undefined);
   const { loadProgram } = await import("./program.ts");
   const { program, keepCompiled } = loadProgram();
   for (const [signal, code] of [
@@ -46,6 +52,7 @@ async function main(argv: readonly string[]): Promise<void> {
     environment: process.env,
     terminal,
     write,
+    kernelCode: () => begun ?? compileKernel(),
   });
   // Set by the build's trial run only.
   if (process.env.TRAMWRIGHT_KEEP_COMPILED !== undefined) keepCompiled();

@@ -13,8 +13,8 @@ const COMPILED = "program.compiled";
 /** Returns the program, compiled beforehand where the trial run fits this Node, and what keeps what was compiled. */
 export function loadProgram(): { readonly program: Program; readonly keepCompiled: () => void } {
   const path = join(__dirname, FILE);
-  const compiled = exists(join(__dirname, COMPILED)) ? { cachedData: Buffer.from(readShipped(COMPILED)) } : {};
-  const source = Module.wrap(Buffer.from(readShipped(FILE)).toString("latin1"));
+  const compiled = exists(join(__dirname, COMPILED)) ? { cachedData: readShipped(COMPILED) } : {};
+  const source = Module.wrap(readShipped(FILE).toString("latin1"));
   const script = new Script(source, { filename: path, ...compiled });
   const module = { exports: {} as Program };
   script.runInThisContext()(module.exports, createRequire(path), module, path, __dirname);

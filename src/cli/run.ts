@@ -6,7 +6,6 @@ import { explain } from "./commands/explain.ts";
 import { make } from "./commands/make.ts";
 import { parts } from "./commands/parts.ts";
 import { stock } from "./commands/stock.ts";
-import { readShipped } from "./files.ts";
 import { COMMANDS, helpOf, overview } from "./help.ts";
 import { EXIT, type Io, painter, trouble } from "./io.ts";
 import { load, loadPrinter } from "./load.ts";
@@ -21,10 +20,12 @@ export interface World {
   readonly environment: Readonly<Record<string, string | undefined>>;
   readonly terminal: boolean;
   readonly write: Pick<Io, "out" | "err">;
+  /** Compiles the kernel's wasm file, or hands out what was begun when the program started. */
+  readonly kernelCode: () => Promise<WebAssembly.Module>;
 }
 
 /** Runs one command line and returns its exit code. Troubles are thrown for `main` to print. */
-export async function run({ argv, version, environment, terminal, write }: World): Promise<number> {
+export async function run({ argv, version, environment, terminal, write, kernelCode }: World): Promise<number> {
   const args = readArguments(argv);
   const io: Io = { ...write, paint: painter(last(args, "color") ?? "auto", environment, terminal) };
   if (args.flags.has("version")) return say(io, version);
@@ -34,16 +35,16 @@ export async function run({ argv, version, environment, terminal, write }: World
   if (COMMANDS[asked] === undefined) throw trouble(unknownCommand(asked));
   if (args.flags.has("help") || args.command === "help") return say(io, helpOf(asked));
   if (args.command !== "stock") refuseStrangers(args);
-  return await dispatch(args, io);
+  return await dispatch(args, io, kernelCode);
 }
 
-async function dispatch(args: Arguments, io: Io): Promise<number> {
+async function dispatch(args: Arguments, io: Io, kernelCode: World["kernelCode"]): Promise<number> {
   const { command, operands, flags } = args;
   const json = flags.has("json");
   switch (command) {
     case "make":
     case "check":
-      return await build(args, io);
+      return await build(args, io, kernelCode);
     case "parts":
       atMost(operands, 1, command);
       return parts(operands[0] === undefined ? { json } : { family: operands[0], json }, io);
@@ -65,12 +66,12 @@ async function dispatch(args: Arguments, io: Io): Promise<number> {
   }
 }
 
-function build(args: Arguments, io: Io): Promise<number> {
+function build(args: Arguments, io: Io, kernelCode: World["kernelCode"]): Promise<number> {
   const { command, operands, flags, values } = args;
   if (operands.length === 0)
     throw trouble(`${command} needs a preset or a part family; tramwright parts lists the families`);
-  // The kernel compiles while the presets are read.
-  const kernel = loadKernel(readShipped("manifold.wasm"));
+  // The kernel starts while the presets are read.
+  const kernel = loadKernel(kernelCode());
   return make(
     {
       targets: operands,

@@ -18,6 +18,7 @@ export const SOURCES = {
   "iso-724": { kind: "standard", title: "ISO 724, ISO general purpose metric screw threads: basic dimensions" },
   "iso-888": { kind: "standard", title: "ISO 888, Fasteners: nominal lengths of bolts, screws and studs" },
   "iso-898-1": { kind: "standard", title: "ISO 898-1, Mechanical properties of fasteners: bolts, screws and studs" },
+  "iso-965-1": { kind: "standard", title: "ISO 965-1, ISO general purpose metric screw threads: tolerances" },
   "iso-2306": { kind: "standard", title: "ISO 2306, Drills for use prior to tapping screw threads" },
   "iso-2902": { kind: "standard", title: "ISO 2902, ISO metric trapezoidal screw threads: general plan" },
   "iso-2903": { kind: "standard", title: "ISO 2903, ISO metric trapezoidal screw threads: tolerances" },

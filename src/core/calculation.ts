@@ -18,6 +18,15 @@ export interface WorkedExample<Input extends string, Result extends string> {
   readonly source: Citation;
 }
 
+/** What one input may be. `above` and `below` leave the limit itself out, `from` and `to` let it in. */
+export interface Limits {
+  readonly above?: number;
+  readonly from?: number;
+  readonly below?: number;
+  readonly to?: number;
+  readonly whole?: true;
+}
+
 /** Why a calculation refuses its inputs: outside its domain there is no number, only this. */
 export interface Refusal {
   readonly refused: string;
@@ -55,6 +64,10 @@ export interface Calculation<Input extends string = string, Result extends strin
   readonly source: Citation;
   /** Where the formula holds, and what happens outside. */
   readonly valid: string;
+  /** What each input may be, where it is limited by itself; beyond it the calculation refuses. */
+  readonly limits?: Readonly<Partial<Record<Input, Limits>>>;
+  /** Where sources disagree on the formula, a constant or an example, and what is used; sentences without a stop. */
+  readonly differs?: readonly string[];
   readonly examples: readonly WorkedExample<Input, Result>[];
   readonly compute: (inputs: Readonly<Record<Input, number>>) => Readonly<Record<NoInfer<Result>, number>> | Refusal;
 }

@@ -139,6 +139,18 @@ export function itemOf<V extends Values>(row: Row<V>): Item<V> {
   return { key: row.key, values: row.values, row, measured: [], stated: [] };
 }
 
+/** What two of the same article may differ by, mm; what measures more apart is another article. common practice */
+const SAME = 0.25;
+
+/** Returns what to ask for in a shop: the row's own size where the item in hand measures nearly that. */
+export function nominal<V extends Values>({ values, row, measured }: Item<V>): V {
+  const near = Object.entries(row?.values ?? {}).filter(([name, usual]) => {
+    const own = values[name];
+    return measured.includes(name) && typeof own === "number" && Math.abs(own - Number(usual)) <= SAME;
+  });
+  return { ...values, ...Object.fromEntries(near) };
+}
+
 function overlay<V extends Values>(table: Table<V>, typed: Record<string, unknown>, ctx: z.RefinementCtx): Item<V> {
   const { row: key, measured = [], ...own } = typed;
   const base = key === undefined ? undefined : findRow(table, String(key));

@@ -1,4 +1,5 @@
 import type { Citation } from "./bibliography.ts";
+import type { Disagreement } from "./disagreement.ts";
 import type { Unit } from "./unit.ts";
 
 /**
@@ -11,6 +12,8 @@ export interface Field {
   readonly symbol: string;
   readonly unit: Unit;
   readonly meaning: string;
+  /** Where this column comes from, when it is not the source of the row. */
+  readonly source?: Citation;
 }
 
 export type Values = Readonly<Record<string, number | string>>;
@@ -23,8 +26,10 @@ export interface Row<V extends Values = Values> {
   readonly standing: Standing;
   /** Whether the values stood on a page that was read; otherwise they are from memory. */
   readonly from: "seen" | "memory";
-  /** Where sources disagree and which one was taken, or what to look out for. */
+  /** What to look out for. */
   readonly note?: string;
+  /** The values on which sources disagree, and which one was taken. */
+  readonly differs?: readonly Disagreement[];
 }
 
 export interface Table<V extends Values = Values> {

@@ -12,6 +12,7 @@ export type Unit =
   | "MPa"
   | "GPa"
   | "kg"
+  | "kg·mm2"
   | "kg/m"
   | "°C"
   | "K"
@@ -32,6 +33,8 @@ export type Unit =
   | "cm4"
   | "Mrev"
   | "mm/s"
+  | "mm/s2"
+  | "h"
   | "m2"
   | "W/K"
   | "";

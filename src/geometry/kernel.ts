@@ -1,9 +1,11 @@
 import Module, { type CrossSection, type Manifold, type ManifoldToplevel } from "manifold-3d";
 import { footedPrism } from "./footed-prism.ts";
+import { divided, layOn } from "./lay.ts";
 import type { Box, Mesh, Vec2 } from "./mesh.ts";
 import type { Profile } from "./profile.ts";
 import { CHORD_TOLERANCE, circumscribed, ring, segments } from "./segments.ts";
 import type { Placement, Solid } from "./solid.ts";
+import { stepTools } from "./step-tools.ts";
 
 /** The solid kernel, once it is loaded. The only file that knows manifold-3d; it frees what it makes. */
 export interface Kernel {
@@ -31,15 +33,29 @@ type Arena = <Handle extends { delete(): void }>(handle: Handle) => Handle;
 /** Chord tolerance of bodies that are only compared, never written: hardware and the room it needs, mm. */
 const ROOM_TOLERANCE = 0.05;
 
+/** A corner nearer to the axis than this is on it, mm. */
+const ON_AXIS = 1e-6;
+
 let loading: Promise<Kernel> | undefined;
 
-/** Loads the kernel once. `wasm` is the compiled file's content, where the caller has it (a bundle, a browser). */
-export function loadKernel(wasm?: ArrayBuffer | Uint8Array): Promise<Kernel> {
-  loading ??= Module(wasm === undefined ? undefined : ({ wasmBinary: wasm } as never)).then((top) => {
+/** Loads the kernel once. `code` is its compiled wasm file, where the caller has it: a bundle, say. */
+export function loadKernel(code?: Promise<WebAssembly.Module>): Promise<Kernel> {
+  loading ??= start(code).then((top) => {
     top.setup();
     return { build: (solid, use, tolerance = CHORD_TOLERANCE) => build(top, solid, use, tolerance) };
   });
   return loading;
+}
+
+async function start(code?: Promise<WebAssembly.Module>): Promise<ManifoldToplevel> {
+  if (code === undefined) return await Module();
+  const module = await code;
+  const instantiateWasm = (imports: object, done: (instance: WebAssembly.Instance) => void) => {
+    const instance = new WebAssembly.Instance(module, imports);
+    done(instance);
+    return instance.exports;
+  };
+  return await Module({ instantiateWasm } as never);
 }
 
 function build<Answer>(top: ManifoldToplevel, solid: Solid, use: (body: Body) => Answer, tolerance: number): Answer {
@@ -91,7 +107,9 @@ function evaluate(shop: Workshop, solid: Solid): Manifold {
     case "prism":
       return straight(shop, solid);
     case "revolved":
-      return shop.arena(revolve(shop, solid));
+      return revolve(shop, solid);
+    case "laid":
+      return lay(shop, solid);
     case "hull":
       return shop.arena(Manifold.hull(all(solid.parts)));
     case "union":
@@ -99,7 +117,7 @@ function evaluate(shop: Workshop, solid: Solid): Manifold {
     case "common":
       return shop.arena(Manifold.intersection(all(solid.parts)));
     case "cut":
-      return shop.arena(Manifold.difference([evaluate(shop, solid.from), ...all(solid.tools)]));
+      return shop.arena(Manifold.difference([evaluate(shop, solid.from), ...all(stepTools(solid.tools))]));
     case "placed":
       return shop.arena(evaluate(shop, solid.of).transform(columns(solid.placement)));
   }
@@ -121,12 +139,29 @@ function straight(shop: Workshop, { profile, z0, z1, foot }: Extract<Solid, { ki
   return z0 === 0 ? raised : shop.arena(raised.translate(0, 0, z0));
 }
 
-function revolve(shop: Workshop, solid: Extract<Solid, { kind: "revolved" }>): Manifold {
-  const sides = segments(solid.sizing, shop.tolerance);
-  const stretch = solid.fit === "around" ? circumscribed(1, sides) : 1;
-  const outline = solid.outline.map(([radius, z]): [number, number] => [radius * stretch, z]);
-  const turned = shop.arena(shop.top.Manifold.revolve([outline], sides));
-  return turned.rotate(0, 0, 180 / sides);
+function revolve(shop: Workshop, { sections, fit, sizing, drawn }: Extract<Solid, { kind: "revolved" }>): Manifold {
+  const { arena } = shop;
+  const { CrossSection, Manifold } = shop.top;
+  const sides = segments(sizing, shop.tolerance);
+  const stretch = fit === "around" ? circumscribed(1, sides) : 1;
+  const outlines = sections.map((points) => points.map(([radius, z]): [number, number] => [radius * stretch, z]));
+  const [only, ...others] = outlines;
+  const half =
+    only !== undefined && others.length === 0
+      ? only
+      : arena(CrossSection.union(outlines.map((outline) => arena(new CrossSection([outline])))));
+  const turned = arena(arena(Manifold.revolve(half, sides)).rotate(0, 0, 180 / sides));
+  // No corner lies between the halves, since the flats face along the axes; only the axis itself stays.
+  return drawn === 0 ? turned : arena(turned.warp((at) => drawOut(at, drawn)));
+}
+
+function drawOut(at: [number, number, number], by: number): void {
+  if (Math.abs(at[0]) > ON_AXIS) at[0] += at[0] > 0 ? by : -by;
+}
+
+function lay(shop: Workshop, { profile, radius, height }: Extract<Solid, { kind: "laid" }>): Manifold {
+  const flat = shop.arena(shop.top.Manifold.extrude(contoursOf(shop, profile).map(divided), height));
+  return shop.arena(flat.warp((at) => layOn(at, radius)));
 }
 
 type Contours = [number, number][][];
@@ -154,7 +189,15 @@ function sectionOf(shop: Workshop, profile: Profile): CrossSection {
     case "hull":
       return arena(CrossSection.hull(profile.parts.flatMap((part) => contoursOf(shop, part)).map((c) => [c])));
     case "union":
-      return arena(CrossSection.union(all(profile.parts)));
+      // Polygons that overlap are united as they are read.
+      return profile.parts.every((part) => part.kind === "polygon")
+        ? arena(
+            new CrossSection(
+              profile.parts.flatMap((part) => contoursOf(shop, part)),
+              "NonZero",
+            ),
+          )
+        : arena(CrossSection.union(all(profile.parts)));
     case "common":
       return arena(CrossSection.intersection(all(profile.parts)));
     case "cut":
@@ -163,6 +206,8 @@ function sectionOf(shop: Workshop, profile: Profile): CrossSection {
       const sides = segments(Math.abs(profile.by), shop.tolerance);
       return arena(sectionOf(shop, profile.of).offset(profile.by, "Round", 2, sides));
     }
+    case "simplified":
+      return arena(sectionOf(shop, profile.of).simplify(profile.within));
     case "placed": {
       const turned = arena(sectionOf(shop, profile.of).rotate(profile.angle));
       return arena(turned.translate(profile.at[0], profile.at[1]));

@@ -15,6 +15,7 @@ export type Profile =
   | { readonly kind: "cut"; readonly from: Profile; readonly tools: readonly Profile[] }
   | { readonly kind: "common"; readonly parts: readonly Profile[] }
   | { readonly kind: "offset"; readonly by: number; readonly of: Profile }
+  | { readonly kind: "simplified"; readonly within: number; readonly of: Profile }
   | { readonly kind: "placed"; readonly angle: number; readonly at: Vec2; readonly of: Profile };
 
 const ORIGIN: Vec2 = [0, 0];
@@ -63,6 +64,11 @@ export function overlap(...parts: Profile[]): Profile {
 /** The shape grown (or, with a negative number, shrunk) all round, with rounded corners. */
 export function grown(of: Profile, by: number): Profile {
   return { kind: "offset", by, of };
+}
+
+/** The shape without the corners that matter less than `within` mm. */
+export function simplified(of: Profile, within: number): Profile {
+  return { kind: "simplified", within, of };
 }
 
 /** The shape turned about the origin by `angle` degrees and then moved. */

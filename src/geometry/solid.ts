@@ -22,8 +22,11 @@ export type Placement = readonly [
  * A body as data: a tree of plain objects, in mm. It can be hashed, compared and drawn; only the kernel evaluates it.
  *
  * - `prism`: a profile between two heights; `foot` insets the lowest edge by that much at 45 degrees.
- * - `revolved`: an outline of [radius, z] turned about the z axis. `fit` as for a disc; the number of sides follows
- *   `sizing`, the radius that matters.
+ * - `revolved`: half sections of [radius, z], united and turned about the z axis. `fit` as for a disc; the number of
+ *   sides follows `sizing`, the radius that matters. Cut in half, its halves are `drawn` mm each way along x, and what
+ *   lies between is filled: the room of a round thing that slides.
+ * - `laid`: a flat profile laid on the round wall of `radius` about the z axis, seen from +x: its x is y, its y is z.
+ *   Its floor follows the wall, its sides stay parallel to the x axis; it is `height` mm high along x.
  */
 export type Solid =
   | {
@@ -35,9 +38,16 @@ export type Solid =
     }
   | {
       readonly kind: "revolved";
-      readonly outline: readonly Vec2[];
+      readonly sections: readonly (readonly Vec2[])[];
       readonly fit: "inside" | "around";
       readonly sizing: number;
+      readonly drawn: number;
+    }
+  | {
+      readonly kind: "laid";
+      readonly profile: Profile;
+      readonly radius: number;
+      readonly height: number;
     }
   | { readonly kind: "hull"; readonly parts: readonly Solid[] }
   | { readonly kind: "union"; readonly parts: readonly Solid[] }
@@ -52,7 +62,13 @@ export function prism(profile: Profile, z0: number, z1: number, foot = 0): Solid
 
 /** A round body or tool about the z axis, from the points [radius, z] of its half section. */
 export function revolved(outline: readonly Vec2[], fit: "inside" | "around", sizing?: number): Solid {
-  return { kind: "revolved", outline, fit, sizing: sizing ?? Math.max(...outline.map(([radius]) => radius)) };
+  const most = Math.max(...outline.map(([radius]) => radius));
+  return { kind: "revolved", sections: [outline], fit, sizing: sizing ?? most, drawn: 0 };
+}
+
+/** A flat profile, narrower than the wall, laid on the round wall of `radius` about the z axis, seen from +x. */
+export function laid(profile: Profile, radius: number, height: number): Solid {
+  return { kind: "laid", profile, radius, height };
 }
 
 /** A round pin or keep-out body about the z axis. */

@@ -1,7 +1,9 @@
 import { bounded } from "./bounded.ts";
 
+type Step = readonly [share: number, factor: number];
+
 /** Axial factor Y by axial load over static rating (key `shigley`: Table 11-1, from memory). */
-const AXIAL_FACTORS: readonly (readonly [share: number, factor: number])[] = [
+const AXIAL_FACTORS: readonly Step[] = [
   [0.014, 2.3],
   [0.021, 2.15],
   [0.028, 1.99],
@@ -55,16 +57,17 @@ export const bearingLife = bounded({
   limits: { dynamic: { above: 0 }, static: { above: 0 }, radial: { from: 0 }, axial: { from: 0 } },
   compute: ({ dynamic, static: rating, radial, axial }) => {
     if (axial > 0.56 * rating) return { refused: "F_a is above 0.56 of the static rating C_0" };
-    const factor = axialFactor(axial / rating);
+    const factor = axialFactor(Math.min(axial / rating, 0.56));
     const equivalent = Math.max(radial, 0.56 * radial + factor * axial);
     if (equivalent === 0) return { refused: "the bearing carries no load" };
     return { factor, equivalent, life: (dynamic / equivalent) ** 3 };
   },
 });
 
+/** Returns Y at a share of the static rating from 0 to 0.56, the last row of the table. */
 function axialFactor(share: number): number {
   const above = AXIAL_FACTORS.findIndex(([at]) => at >= share);
-  const [right, rightFactor] = AXIAL_FACTORS[above] ?? [0.56, 1];
+  const [right, rightFactor] = AXIAL_FACTORS[above] as Step;
   const [left, leftFactor] = AXIAL_FACTORS[above - 1] ?? [0, rightFactor];
   return leftFactor + ((share - left) / (right - left)) * (rightFactor - leftFactor);
 }

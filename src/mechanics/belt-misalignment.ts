@@ -18,6 +18,7 @@ export const beltMisalignment = bounded({
   formulas: { angle: "atand(abs(dz) / l)", allowed: "(w_t - w_b) / 2", use: "abs(dz) / dz_max" },
   source: "belt-makers: alignment, 5 mm per metre",
   valid: "flanged pulleys at least 0.3 mm wider than the belt; narrower ones are refused",
+  differs: ["0.25 deg by belt makers and 5 mm per metre, which is 0.29 deg: the lower is the limit of the checks"],
   examples: [
     {
       given: { difference: 0.25, span: 100, groove: 7, belt: 6 },

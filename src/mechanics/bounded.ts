@@ -1,13 +1,12 @@
-import { type Calculation, calculation, isRefusal, type Quantity, type Refusal, refuse } from "../core/calculation.ts";
-
-/** What one input may be. `above` and `below` leave the limit itself out, `from` and `to` let it in. */
-export interface Limits {
-  readonly above?: number;
-  readonly from?: number;
-  readonly below?: number;
-  readonly to?: number;
-  readonly whole?: true;
-}
+import {
+  type Calculation,
+  calculation,
+  isRefusal,
+  type Limits,
+  type Quantity,
+  type Refusal,
+  refuse,
+} from "../core/calculation.ts";
 
 type Bounded<Input extends string, Result extends string> = Calculation<Input, Result> & {
   readonly limits: Readonly<Partial<Record<NoInfer<Input>, Limits>>>;
@@ -22,12 +21,12 @@ type Bounded<Input extends string, Result extends string> = Calculation<Input, R
 export function bounded<Input extends string, Result extends string>(
   spec: Bounded<Input, Result>,
 ): Calculation<Input, Result> {
-  const { limits, ...rest } = spec;
+  const { limits } = spec;
   return calculation<Input, Result>({
-    ...rest,
+    ...spec,
     compute: (inputs) => {
-      for (const key of Object.keys(limits) as Input[]) {
-        const refusal = outside(spec, spec.inputs[key], inputs[key], limits[key] ?? {});
+      for (const [key, limit] of Object.entries(limits) as [Input, Limits][]) {
+        const refusal = outside(spec, spec.inputs[key], inputs[key], limit);
         if (refusal !== undefined) return refusal;
       }
       const outcome = spec.compute(inputs);

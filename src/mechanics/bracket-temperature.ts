@@ -22,6 +22,9 @@ export const bracketTemperature = bounded({
   },
   source: "common-practice",
   valid: "plate up to 250 °C, gap 0 to 60 mm; a plate colder than the air counts as being as warm as the air",
+  differs: [
+    "30 K below the heat deflection temperature for a constant load leaves PLA 22 °C: the stress is limited instead",
+  ],
   examples: [
     {
       given: { plate: 80, ambient: 20, gap: 18.2 },

@@ -32,15 +32,14 @@ export function fourScrewBounds(screws: readonly Point[], weight: number, centre
   const pushing = cases.filter((shares) => shares.every((share) => share >= slack));
   const counted = pushing.length > 0 ? pushing : cases;
   const bounds = screws.map((_, index) => {
-    const loads = counted.map((shares) => shares[index] ?? 0);
+    const loads = counted.map((shares) => shares[index] as number);
     return { least: Math.min(...loads), most: Math.max(...loads) };
   });
   return { bounds, lifts: pushing.length === 0 };
 }
 
 function sharesWithout(screws: readonly Point[], idle: number, weight: number, centre: Point): number[] | undefined {
-  const [a, b, c] = screws.filter((_, index) => index !== idle);
-  if (a === undefined || b === undefined || c === undefined) return undefined;
+  const [a, b, c] = screws.filter((_, index) => index !== idle) as [Point, Point, Point];
   const places = { xA: a.x, yA: a.y, xB: b.x, yB: b.y, xC: c.x, yC: c.y };
   const shares = loadShare.compute({ weight, ...centre, ...places });
   if (isRefusal(shares)) return undefined;

@@ -1,4 +1,4 @@
-import { isRefusal, type Refusal } from "../core/calculation.ts";
+import { isRefusal, type Refusal, results } from "../core/calculation.ts";
 import { type BeltLoop, beltLoop, type LoopNode } from "./belt-loop.ts";
 import { teethInMesh } from "./teeth-in-mesh.ts";
 
@@ -22,11 +22,16 @@ const WANTED = 6;
  * Returns, for each smooth idler of a loop, whether it may be parked: whether every toothed pulley keeps six teeth in
  * mesh without it, or as many as it has with it. An idler that makes wrap must stay, however slack the belt is.
  *
- * Refuses a loop that is not sound. Source: plane geometry; the six teeth are belt makers' practice.
+ * Refuses a loop that is not sound, and a number of teeth that no pulley has. Source: plane geometry; the six teeth are
+ * belt makers' practice.
  */
 export function idlerDuties(nodes: readonly MeshedNode[]): readonly IdlerDuty[] | Refusal {
   const whole = beltLoop(nodes);
   if (isRefusal(whole)) return whole;
+  for (const { teeth } of nodes) {
+    const mesh = teeth === undefined ? {} : teethInMesh.compute({ teeth, wrap: 0 });
+    if (isRefusal(mesh)) return mesh;
+  }
   const idlers = nodes.filter(({ teeth }) => teeth === undefined);
   return idlers.map((idler) => dutyOf(idler, nodes, meshes(nodes, whole)));
 }
@@ -37,7 +42,7 @@ function dutyOf(idler: MeshedNode, nodes: readonly MeshedNode[], before: Readonl
   const loop = beltLoop(others);
   if (isRefusal(loop)) return { name, parkable: false, says: `without it ${loop.refused}` };
   for (const [pulley, mesh] of meshes(others, loop)) {
-    if (mesh >= Math.min(WANTED, before.get(pulley) ?? WANTED) - 1e-9) continue;
+    if (mesh >= Math.min(WANTED, before.get(pulley) as number) - 1e-9) continue;
     return { name, parkable: false, says: `without it ${pulley} has ${mesh.toFixed(1)} teeth in mesh` };
   }
   return { name, parkable: true, says: "every pulley keeps its teeth in mesh without it" };
@@ -47,8 +52,7 @@ function meshes(nodes: readonly MeshedNode[], loop: BeltLoop): ReadonlyMap<strin
   const meshed = new Map<string, number>();
   for (const [index, { name, teeth }] of nodes.entries()) {
     if (teeth === undefined) continue;
-    const mesh = teethInMesh.compute({ teeth, wrap: loop.wraps[index] ?? 0 });
-    if (!isRefusal(mesh)) meshed.set(name, mesh.mesh);
+    meshed.set(name, results(teethInMesh, { teeth, wrap: loop.wraps[index] as number }).mesh);
   }
   return meshed;
 }

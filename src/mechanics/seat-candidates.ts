@@ -55,6 +55,6 @@ function whyLost(seat: number, lowest: number, highest: number): string | undefi
 }
 
 function better(a: SeatCandidate, b: SeatCandidate): number {
-  if ((a.lost === undefined) !== (b.lost === undefined)) return a.lost === undefined ? -1 : 1;
-  return a.seat - b.seat || a.washers.length - b.washers.length;
+  const out = ({ lost }: SeatCandidate) => Number(lost !== undefined);
+  return out(a) - out(b) || a.seat - b.seat || a.washers.length - b.washers.length;
 }

@@ -14,6 +14,9 @@ export const springRate = bounded({
   formulas: { rate: "G * d^4 / (8 * D_m^3 * N_a)" },
   source: "shigley: 10-3",
   valid: "round wire, index 3 to 16, at least 2 active coils; outside it refuses",
+  differs: [
+    "shear modulus of patented and music wire: 81 500 MPa by EN 10270-1, which is used, 79 300 in older US tables",
+  ],
   examples: [
     {
       given: { shearModulus: 81500, wire: 1, meanDiameter: 7, activeCoils: 6 },

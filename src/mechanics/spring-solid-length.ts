@@ -15,6 +15,10 @@ export const springSolidLength = bounded({
   valid:
     "closed ends. Sources differ for ends that are not ground: EN 13906-1 adds another half wire, so measure such a " +
     "spring pressed flat when the margin is small",
+  differs: [
+    "ends closed but not ground: one wire more by `shigley`, which is used, one and a half by EN 13906-1, none on one page",
+    "plain ends: one wire more than the coils in `shigley` and EN 13906-1, none on one page; they are not offered",
+  ],
   examples: [
     {
       given: { totalCoils: 8, wire: 1.2, ground: 1 },

@@ -21,6 +21,7 @@ export const springStress = bounded({
   },
   source: "shigley: 10-1 and 10-2",
   valid: "round wire, index 3 to 16; outside it refuses",
+  differs: ["Wahl's factor is about 1 % higher than the one used, which EN 13906-1 prints in another form"],
   examples: [
     {
       given: { force: 29.7012, wire: 1, meanDiameter: 7 },

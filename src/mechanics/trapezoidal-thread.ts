@@ -13,20 +13,25 @@ export const trapezoidalThread = bounded({
     clearance: { symbol: "a_c", unit: "mm", meaning: "crest clearance" },
     pitchDiameter: { symbol: "d_2", unit: "mm", meaning: "pitch diameter" },
     root: { symbol: "d_3", unit: "mm", meaning: "root diameter of the screw" },
+    nutMinor: { symbol: "D_1", unit: "mm", meaning: "inside diameter of the nut" },
+    nutMajor: { symbol: "D_4", unit: "mm", meaning: "root diameter of the nut" },
     lead: { symbol: "l", unit: "mm", meaning: "lead" },
   },
   formulas: {
     clearance: '"0.15 for a pitch of 1.5 mm, 0.25 for 2 to 5 mm, 0.5 for 6 to 12 mm"',
     pitchDiameter: "d - p / 2",
     root: "d - p - 2 * a_c",
+    nutMinor: "d - p",
+    nutMajor: "d + 2 * a_c",
     lead: "n * p",
   },
   source: "iso-2904",
   valid: "pitch 1.5 to 12 mm; other pitches and threads without a core are refused",
+  differs: ["a handbook site garbles Tr9x2 and Tr10x1.5; the formulas of ISO 2904 are used"],
   examples: [
     {
       given: { diameter: 8, pitch: 1.5, starts: 1 },
-      gives: { pitchDiameter: 7.25, root: 6.2 },
+      gives: { pitchDiameter: 7.25, root: 6.2, nutMinor: 6.5, nutMajor: 8.3 },
       within: 1e-9,
       source: "iso-2904: Tr8x1.5",
     },
@@ -60,6 +65,7 @@ export const trapezoidalThread = bounded({
     const clearance = pitch < 2 ? 0.15 : pitch <= 5 ? 0.25 : 0.5;
     const root = diameter - pitch - 2 * clearance;
     if (root <= 0) return { refused: "the pitch leaves the screw no core" };
-    return { clearance, pitchDiameter: diameter - pitch / 2, root, lead: starts * pitch };
+    const nut = { nutMinor: diameter - pitch, nutMajor: diameter + 2 * clearance };
+    return { clearance, pitchDiameter: diameter - pitch / 2, root, ...nut, lead: starts * pitch };
   },
 });

@@ -58,12 +58,13 @@ function section(title: string, lines: readonly string[]): string[] {
 
 function printing({ design, printer, pieces }: Sheet): string[] {
   const { wallLines, line, layer, coverLayers, infill } = printer;
+  const filling = design.solid ? "infill 100 %: the load figures count on it" : `infill ${infill} %`;
   return [
     ...pieces.map(({ file, piece, size, volume, mass }) => {
       const box = size.map((side) => side.toFixed(1)).join(" x ");
       return `- ${piece.count} x ${file}: ${piece.title}, ${box} mm, ${(volume / 1000).toFixed(1)} cm3, about ${grams(mass)} g`;
     }),
-    `- ${design.material}, layer ${layer} mm, ${wallLines} wall lines of ${line} mm, ${coverLayers} closed layers, infill ${infill} %`,
+    `- ${design.material}, layer ${layer} mm, ${wallLines} wall lines of ${line} mm, ${coverLayers} closed layers, ${filling}`,
     `- No supports. Lies as follows: ${design.orientation}.`,
   ];
 }

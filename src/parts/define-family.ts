@@ -38,6 +38,7 @@ function designOf<Schema extends ParameterSchema, Derived extends object>(
     parameters: given,
     material: family.material(given),
     orientation: family.orientation,
+    solid: family.solid ?? false,
     dimensions: explainedOf(family, each),
     givens: family.givens(each),
     diagnostics,

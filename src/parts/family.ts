@@ -44,6 +44,8 @@ export interface Family<Schema extends ParameterSchema, Derived extends object> 
   readonly purpose: string;
   /** How it lies on the bed and why. */
   readonly orientation: string;
+  /** Printed without hollows, whatever infill the printer's file gives. */
+  readonly solid?: boolean;
   readonly schema: Schema;
   /** A text drawing, at most 78 columns, that names the main measures. */
   readonly sketch: string;
@@ -80,6 +82,7 @@ export interface Design {
   readonly parameters: Readonly<Record<string, unknown>>;
   readonly material: string;
   readonly orientation: string;
+  readonly solid: boolean;
   readonly dimensions: readonly Explained[];
   readonly givens: readonly Given[];
   readonly diagnostics: readonly Diagnostic[];

@@ -67,3 +67,6 @@ export const MATERIALS: Table<Material> = {
         weight: rho           pressed-in ring: i_max
 `,
 };
+
+/** Materials whose spools are often blends that serve only to a lower limit, °C. Source: material-data, from memory. */
+export const BLEND_LIMITS: Readonly<Record<string, number>> = { PC: 85 };

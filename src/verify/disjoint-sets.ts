@@ -7,7 +7,8 @@ export interface DisjointSets {
 
 /** Returns the members 0 to `count` - 1, each in a set of its own. */
 export function disjointSets(count: number): DisjointSets {
-  const parent = Int32Array.from({ length: count }, (_, member) => member);
+  const parent = new Int32Array(count);
+  for (let member = 0; member < count; member++) parent[member] = member;
   const find = (member: number) => {
     let root = member;
     while (parent[root] !== root) {

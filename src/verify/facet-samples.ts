@@ -39,10 +39,12 @@ export function facetLattice(mesh: Mesh, facet: number): Vec3[] {
   return points;
 }
 
-function pointOn(mesh: Mesh, facet: number, u: number, v: number): Vec3 {
-  const a = cornerOf(mesh, facet, 0);
-  const b = cornerOf(mesh, facet, 1);
-  const c = cornerOf(mesh, facet, 2);
+function pointOn({ positions: p, triangles }: Mesh, facet: number, u: number, v: number): Vec3 {
+  const a = (triangles[facet * 3] as number) * 3;
+  const b = (triangles[facet * 3 + 1] as number) * 3;
+  const c = (triangles[facet * 3 + 2] as number) * 3;
   const w = 1 - u - v;
-  return [a[0] * w + b[0] * u + c[0] * v, a[1] * w + b[1] * u + c[1] * v, a[2] * w + b[2] * u + c[2] * v];
+  const part = (axis: number) =>
+    (p[a + axis] as number) * w + (p[b + axis] as number) * u + (p[c + axis] as number) * v;
+  return [part(0), part(1), part(2)];
 }

@@ -22,7 +22,8 @@ const PAD = 1e-7;
 /** Returns the tree of boxes over the facets of a mesh, cut in half across the longest side of their middles. */
 export function facetTree(mesh: Mesh): FacetTree {
   const count = mesh.triangles.length / 3;
-  const order = Uint32Array.from({ length: count }, (_, facet) => facet);
+  const order = new Uint32Array(count);
+  for (let facet = 0; facet < count; facet++) order[facet] = facet;
   const boxes = facetBoxes(mesh);
   const bounds = new Float64Array(Math.max(1, 2 * count) * 6);
   const first = new Int32Array(Math.max(1, 2 * count));
@@ -117,13 +118,14 @@ function middleOf(boxes: Float64Array, facet: number, axis: number): number {
 
 function shapesOf({ positions, triangles }: Mesh, order: Uint32Array): Float64Array {
   const shapes = new Float64Array(order.length * 9);
-  order.forEach((facet, place) => {
+  for (let place = 0; place < order.length; place++) {
+    const facet = order[place] as number;
     for (let axis = 0; axis < 3; axis++) {
       const corner = positions[(triangles[facet * 3] as number) * 3 + axis] as number;
       shapes[place * 9 + axis] = corner;
       shapes[place * 9 + 3 + axis] = (positions[(triangles[facet * 3 + 1] as number) * 3 + axis] as number) - corner;
       shapes[place * 9 + 6 + axis] = (positions[(triangles[facet * 3 + 2] as number) * 3 + axis] as number) - corner;
     }
-  });
+  }
   return shapes;
 }

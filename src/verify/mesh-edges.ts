@@ -1,5 +1,5 @@
 import type { Mesh } from "../geometry/mesh.ts";
-import { numbering } from "./numbering.ts";
+import { numbering } from "../geometry/numbering.ts";
 import { weld } from "./weld.ts";
 
 /**

@@ -2,7 +2,6 @@ import type { Box, Mesh, Vec3 } from "../geometry/mesh.ts";
 import { disjointSets } from "./disjoint-sets.ts";
 import { cornerOf, facets, SLIVER } from "./facets.ts";
 import { isCollapsed, type MeshEdges, meshEdges, next } from "./mesh-edges.ts";
-import { cross, dot, minus } from "./vector.ts";
 
 /** What a mesh says about itself. It is not searched for facets that pierce each other. */
 export interface Soundness {
@@ -92,12 +91,13 @@ function shellVolumes({ mesh, edgeOf, count }: MeshEdges): number[] {
   const total = mesh.triangles.length / 3;
   const sets = disjointSets(total);
   const first = new Int32Array(count).fill(-1);
-  edgeOf.forEach((edge, half) => {
-    if (edge < 0) return;
+  for (let half = 0; half < edgeOf.length; half++) {
+    const edge = edgeOf[half] as number;
+    if (edge < 0) continue;
     const facet = Math.floor(half / 3);
     if ((first[edge] as number) < 0) first[edge] = facet;
     else sets.join(first[edge] as number, facet);
-  });
+  }
   const volumes = new Map<number, number>();
   // Measured from a corner of the mesh itself, so that a mesh far from the origin loses no digits.
   const origin: Vec3 = total === 0 ? [0, 0, 0] : cornerOf(mesh, 0, 0);
@@ -109,30 +109,41 @@ function shellVolumes({ mesh, edgeOf, count }: MeshEdges): number[] {
   return [...volumes.values()];
 }
 
-/** Signed volume between a facet and the origin. */
-function wedge(mesh: Mesh, facet: number, origin: Vec3): number {
-  const a = minus(cornerOf(mesh, facet, 0), origin);
-  const b = minus(cornerOf(mesh, facet, 1), origin);
-  const c = minus(cornerOf(mesh, facet, 2), origin);
-  return dot(a, cross(b, c)) / 6;
+/** Signed volume between a facet and the origin. Written out: it runs once for every facet of every part. */
+function wedge({ positions: p, triangles }: Mesh, facet: number, [x, y, z]: Vec3): number {
+  const a = (triangles[facet * 3] as number) * 3;
+  const b = (triangles[facet * 3 + 1] as number) * 3;
+  const c = (triangles[facet * 3 + 2] as number) * 3;
+  const bx = (p[b] as number) - x;
+  const by = (p[b + 1] as number) - y;
+  const bz = (p[b + 2] as number) - z;
+  const cx = (p[c] as number) - x;
+  const cy = (p[c + 1] as number) - y;
+  const cz = (p[c + 2] as number) - z;
+  const along = ((p[a] as number) - x) * (by * cz - bz * cy);
+  const across = ((p[a + 1] as number) - y) * (bz * cx - bx * cz);
+  return (along + across + ((p[a + 2] as number) - z) * (bx * cy - by * cx)) / 6;
 }
 
 /** Counts the places where corners are, and the fans of facets round them: one each on a sound surface. */
 function countCorners({ mesh, twin, edgeOf }: MeshEdges): { places: number; fans: number } {
   const sets = disjointSets(twin.length);
-  twin.forEach((other, half) => {
-    if (other < half) return;
+  for (let half = 0; half < twin.length; half++) {
+    const other = twin[half] as number;
+    if (other < half) continue;
     sets.join(half, next(other));
     sets.join(next(half), other);
-  });
-  const places = new Set<number>();
-  let fans = 0;
-  edgeOf.forEach((edge, half) => {
-    if (edge < 0) return;
-    places.add(mesh.triangles[half] as number);
+  }
+  const named = new Uint8Array(mesh.positions.length / 3);
+  let [places, fans] = [0, 0];
+  for (let half = 0; half < edgeOf.length; half++) {
+    if ((edgeOf[half] as number) < 0) continue;
+    const corner = mesh.triangles[half] as number;
+    if (named[corner] === 0) places++;
+    named[corner] = 1;
     if (sets.find(half) === half) fans++;
-  });
-  return { places: places.size, fans };
+  }
+  return { places, fans };
 }
 
 /** The box round all corners that a facet names; all zero for an empty mesh. */
@@ -140,7 +151,8 @@ export function boxOf({ positions, triangles }: Mesh): Box {
   if (triangles.length === 0) return { min: [0, 0, 0], max: [0, 0, 0] };
   const min = [Infinity, Infinity, Infinity];
   const max = [-Infinity, -Infinity, -Infinity];
-  for (const corner of triangles) {
+  for (let index = 0; index < triangles.length; index++) {
+    const corner = triangles[index] as number;
     for (let axis = 0; axis < 3; axis++) {
       const value = positions[corner * 3 + axis] as number;
       if (value < (min[axis] as number)) min[axis] = value;

@@ -1,5 +1,5 @@
 import type { Mesh } from "../geometry/mesh.ts";
-import { numbering } from "./numbering.ts";
+import { numbering } from "../geometry/numbering.ts";
 
 /** Returns how many facets name a corner that does not exist or has a coordinate that is not a finite number. */
 export function brokenFacets({ positions, triangles }: Mesh): number {
@@ -23,7 +23,8 @@ export function brokenFacets({ positions, triangles }: Mesh): number {
 export function weld(mesh: Mesh): Mesh {
   if (brokenFacets(mesh) > 0) throw new RangeError("the mesh has a facet without three finite corners");
   // Adding 0 turns -0 into 0, which would otherwise differ in its bits.
-  const rounded = Float32Array.from(mesh.positions, (value) => Math.fround(value) + 0);
+  const rounded = new Float32Array(mesh.positions.length);
+  for (let index = 0; index < rounded.length; index++) rounded[index] = (mesh.positions[index] as number) + 0;
   const bits = new Uint32Array(rounded.buffer);
   const count = rounded.length / 3;
   const number = numbering(count);
@@ -38,8 +39,8 @@ export function weld(mesh: Mesh): Mesh {
     for (let axis = 0; axis < 3; axis++) positions[used * 3 + axis] = rounded[at + axis] as number;
     used++;
   }
-  return {
-    positions: positions.slice(0, used * 3),
-    triangles: mesh.triangles.map((corner) => renamed[corner] as number),
-  };
+  const triangles = new Uint32Array(mesh.triangles.length);
+  for (let index = 0; index < triangles.length; index++)
+    triangles[index] = renamed[mesh.triangles[index] as number] as number;
+  return { positions: positions.slice(0, used * 3), triangles };
 }

@@ -4,7 +4,9 @@ import type { Acceptance, Request } from "../../src/build/request.ts";
 import { verifyPiece } from "../../src/build/verify-piece.ts";
 import { disc, opening, rectangle, without } from "../../src/geometry/profile.ts";
 import { cylinder, moved, prism, type Solid } from "../../src/geometry/solid.ts";
+import { FAMILIES } from "../../src/parts/index.ts";
 import type { Piece } from "../../src/parts/piece.ts";
+import { thumbWheel } from "../../src/parts/thumb-wheel/index.ts";
 import { wheelSpacer } from "../../src/parts/wheel-spacer/index.ts";
 import { kernel } from "../support/kernel.ts";
 import { printerWith } from "../support/printer.ts";
@@ -112,5 +114,26 @@ describe("the finished mesh against the hardware", () => {
     const tilted = prism(without(rectangle(-20, -20, 20, 20), disc(9)), 0, 6);
     expect(found({ contacts: [contact] }, tilted)).toMatchObject([{ name: "contact-face-missing", level: "error" }]);
     expect(found({ contacts: [{ ...contact, normal: [0, 0, 1] }] })).toHaveLength(1);
+  });
+});
+
+describe("hardware is held against the part as it comes out of the printer", () => {
+  // Such a printer makes openings larger than drawn, so they are drawn smaller than the hardware.
+  const generous = printerWith({ holeShrinkVertical: -0.1, holeShrinkHorizontal: -0.1, outerGrowth: -0.2 });
+
+  test.each(FAMILIES)("the default $name fits from a printer that makes openings too large", (family) => {
+    const parameters = family.schema.parse({});
+    const made = make({ name: "n", family, parameters, printer: generous, calibrated: true, accept: [] }, kernel);
+    expect(named(made.diagnostics).filter((found) => found.startsWith("error"))).toEqual([]);
+    expect(made.pieces.every(({ piece, fit }) => fit.free === piece.keepOuts.length)).toBe(true);
+  });
+
+  test("the pocket is still drawn smaller for it", () => {
+    const parameters = thumbWheel.schema.parse({});
+    const volumes = [printerWith(), generous].map((printer) => {
+      const request = { name: "n", family: thumbWheel, parameters, printer, calibrated: true, accept: [] };
+      return make(request, kernel).pieces[0]?.measures.soundness?.volume ?? Number.NaN;
+    });
+    expect(volumes[1]).toBeGreaterThan(volumes[0] ?? Number.NaN);
   });
 });

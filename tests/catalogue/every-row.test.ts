@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { TABLES } from "../../src/catalogue/index.ts";
 import { SOURCES, splitCitation } from "../../src/core/bibliography.ts";
+import type { Disagreement } from "../../src/core/disagreement.ts";
 import { findRow, type Row, type Table } from "../../src/core/table.ts";
 
 /** Deviations from a nominal size are the only numbers that may be negative. */
@@ -23,6 +24,28 @@ function flaws(table: Table, row: Row, name: string): string[] {
   return [];
 }
 
+/** Returns what breaks the rule that a disagreement names; none when the value used is the one the rule gives. */
+function unsettled(table: Table, row: Row, { field, others, by, settled }: Disagreement): string[] {
+  const at = `${table.name} ${row.key} ${field}`;
+  const column = table.fields[field];
+  const value = row.values[field];
+  if (column === undefined || value === undefined) return [`${at} is no field`];
+  if (others.length === 0 || by.trim() === "") return [`${at} differs from nothing`];
+  if (others.some((other) => typeof other === typeof value && other === value)) return [`${at} agrees`];
+  const { kind } = SOURCES[splitCitation(column.source ?? row.source).key];
+  const numbers = [value, ...others].filter((one): one is number => typeof one === "number");
+  const holds = {
+    standard: kind === "standard",
+    formula: kind === "standard",
+    maker: kind !== "practice" || row.standing === "typical",
+    lower: value === Math.min(...numbers),
+    higher: value === Math.max(...numbers),
+    middle: value !== Math.min(...numbers) && value !== Math.max(...numbers),
+    usual: true,
+  };
+  return holds[settled] ? [] : [`${at} is ${value} among ${numbers.join(", ")}, which is not: ${settled}`];
+}
+
 /** Whether the symbol stands in the sketch as a word of its own. */
 function mentions(sketch: string, symbol: string): boolean {
   const plain = symbol.replace(/[.*+?^${}()|[\]\\]/g, "\\$&");
@@ -43,6 +66,16 @@ describe("the list of tables", () => {
     expect(flaws(table, bad, "bore")).toEqual(["bearings bad bore is -1"]);
     expect(flaws(table, bad, "width")).toEqual(["bearings bad width is NaN"]);
     expect(flaws(table, { ...bad, values: {} }, "outside")).toEqual(["bearings bad outside is undefined"]);
+    const other = (settled: Disagreement["settled"], ...others: number[]) =>
+      unsettled(table, table.rows[0] as Row, { field: "bore", others, by: "others", settled });
+    expect(other("lower", 2)).toEqual(["bearings 603 bore is 3 among 3, 2, which is not: lower"]);
+    expect(other("higher", 4)).toHaveLength(1);
+    expect(other("middle", 4, 5)).toHaveLength(1);
+    expect(other("middle", 2, 5)).toEqual([]);
+    expect(other("usual", 3)).toEqual(["bearings 603 bore agrees"]);
+    expect(other("usual")).toEqual(["bearings 603 bore differs from nothing"]);
+    const stranger = { field: "colour", others: [1], by: "others", settled: "usual" } as const;
+    expect(unsettled(table, table.rows[0] as Row, stranger)).toEqual(["bearings 603 colour is no field"]);
     expect(mentions("|<- d1 ->|", "d")).toBe(false);
     expect(mentions("|<- d ->|", "d")).toBe(true);
   });
@@ -100,8 +133,19 @@ describe.each(TABLES.map((table) => [table.name, table] as const))("table %s", (
     }
   });
 
+  it("settles every disagreement by the rule it names", () => {
+    const flawed = table.rows.flatMap((row) => (row.differs ?? []).flatMap((one) => unsettled(table, row, one)));
+    expect(flawed).toEqual([]);
+  });
+
+  it("takes no column from a source that does not exist", () => {
+    const cited = fieldsOf(table).flatMap(([, { source }]) => (source === undefined ? [] : [source]));
+    expect(cited.filter((source) => SOURCES[splitCitation(source).key] === undefined)).toEqual([]);
+  });
+
   it("tells more about every typical row: a note, or that it is common practice", () => {
-    const silent = table.rows.filter((row) => row.standing === "typical" && (row.note ?? "") === "");
+    const told = ({ note = "", differs = [] }: Row) => note !== "" || differs.length > 0;
+    const silent = table.rows.filter((row) => row.standing === "typical" && !told(row));
     expect(silent.filter((row) => SOURCES[splitCitation(row.source).key].kind !== "practice")).toEqual([]);
   });
 });

@@ -45,8 +45,8 @@ describe("threads", () => {
     const named = TABLES.flatMap((table) =>
       table.rows.flatMap(({ key, values }) =>
         Object.values(values)
-          .filter((value) => typeof value === "string" && /^M\d/.test(value))
-          .map((value) => ({ at: `${table.name} ${key}`, thread: String(value) })),
+          .flatMap((value) => (typeof value === "string" ? (value.match(/\bM\d+(\.\d+)?\b/g) ?? []) : []))
+          .map((thread) => ({ at: `${table.name} ${key}`, thread })),
       ),
     );
     expect(named.length).toBeGreaterThan(50);

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { stock } from "../../src/cli/commands/stock.ts";
 import { ALL_TABLES } from "../../src/cli/stock/tables.ts";
-import { SOURCES, splitCitation } from "../../src/core/bibliography.ts";
+import { SOURCES, spell, splitCitation } from "../../src/core/bibliography.ts";
 import { FAMILIES } from "../../src/parts/index.ts";
 import { readYaml } from "../../src/presets/read.ts";
 import { collect, document, expectReadable, troubleOf } from "./collect.ts";
@@ -77,6 +77,15 @@ describe.each(ALL_TABLES)("$name", (table) => {
         row.from === "seen" ? "values read off the source" : "values written down from memory",
       );
       if (row.note !== undefined) expect(flat(page)).toContain(`note ${row.note}`.replace(/\s+/g, " "));
+      for (const { field, others, by } of row.differs ?? []) {
+        const { symbol = "", unit = "" } = table.fields[field] ?? {};
+        const said = `differs ${symbol} also ${others.join(", ")} ${unit}`.trimEnd();
+        expect(flat(page)).toContain(`${said} (${by}); `);
+      }
+      for (const { symbol, source } of Object.values(table.fields)) {
+        if (source !== undefined)
+          expect(flat(page)).toMatch(new RegExp(`\\b${symbol}(, \\w+)*: ${spell(source).slice(0, 9)}`));
+      }
       const data = document<object>((io) => stock({ table: table.name, row: row.key, filters: {}, json: true }, io));
       expect(data).toEqual({ table: table.name, ...JSON.parse(JSON.stringify(row)) });
     }
@@ -174,7 +183,7 @@ describe("rows", () => {
 
   test("a few notes stand under the table, equal ones once; many are left to the rows", () => {
     const said = flat(show({ table: "bearings", filters: { bore: "8" } }));
-    expect(said).toContain("note on 628, 698: lands are estimates, measure them");
+    expect(said).toContain("note on 628, 688, 698: lands are estimates, measure them");
     expect(flat(show({ table: "bearings" }))).toMatch(/\d+ rows have a note: tramwright stock bearings <bearing>/);
   });
 

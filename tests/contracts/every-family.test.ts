@@ -6,6 +6,7 @@ import type { Check } from "../../src/parts/check.ts";
 import type { AnyFamily } from "../../src/parts/family.ts";
 import { FAMILIES } from "../../src/parts/index.ts";
 import { evaluateFormula } from "../support/evaluate.ts";
+import { riser } from "../support/example-family.ts";
 import { printerWith } from "../support/printer.ts";
 
 type Change = Readonly<Record<string, unknown>>;
@@ -20,7 +21,7 @@ function closeTo(actual: number, expected: number): boolean {
   return Math.abs(actual - expected) <= 1e-6 * Math.max(1, Math.abs(expected));
 }
 
-describe.each(FAMILIES)("$name", (family) => {
+describe.each([...FAMILIES, riser])("$name", (family) => {
   /** The defaults, and every example that trips a check: together they reach the branches of the formulas. */
   const examples: Change[] = [{}, ...family.checks.flatMap(({ trips }) => Object.values(trips) as Change[])];
 

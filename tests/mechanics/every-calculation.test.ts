@@ -154,6 +154,40 @@ describe.each(CALCULATIONS.map((calculation) => [calculation.name, calculation] 
     );
   });
 
+  it("refuses just outside each of its limits, and names the input", () => {
+    const example = calculation.examples[0]?.given ?? {};
+    const step = (value: number) => Math.max(1e-9, Math.abs(value) * 1e-9);
+    for (const [key, limits = {}] of Object.entries(calculation.limits ?? {})) {
+      const { above, from, below, to, whole } = limits;
+      const beyond = [
+        ...(above === undefined ? [] : [above]),
+        ...(from === undefined ? [] : [from - step(from)]),
+        ...(below === undefined ? [] : [below]),
+        ...(to === undefined ? [] : [to + step(to)]),
+        ...(whole === undefined ? [] : [(example[key] ?? 0) + 0.5]),
+      ];
+      expect(beyond.length, key).toBeGreaterThan(0);
+      const symbol = calculation.inputs[key]?.symbol ?? "";
+      for (const value of beyond) {
+        const outcome = calculation.compute({ ...example, [key]: value });
+        expect(outcome, `${key} = ${value}`).toHaveProperty("refused", expect.stringMatching(/ must be /));
+        expect((outcome as { refused: string }).refused.startsWith(`${symbol} is `)).toBe(true);
+      }
+    }
+  });
+
+  it("keeps its examples inside its limits, and works on the limits it lets in", () => {
+    for (const { given } of calculation.examples) expect(isRefusal(calculation.compute(given))).toBe(false);
+    const example = calculation.examples[0]?.given ?? {};
+    for (const [key, limits = {}] of Object.entries(calculation.limits ?? {})) {
+      const { from, to } = limits;
+      for (const value of [from, to].filter((one) => one !== undefined)) {
+        const outcome = calculation.compute({ ...example, [key]: value });
+        if (isRefusal(outcome)) expect(outcome.refused, `${key} = ${value}`).not.toMatch(/ must be /);
+      }
+    }
+  });
+
   it("refuses what is not a number", () => {
     const example = calculation.examples[0]?.given ?? {};
     for (const key of Object.keys(calculation.inputs)) {

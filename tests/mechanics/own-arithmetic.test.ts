@@ -241,8 +241,32 @@ const FIGURES: Record<string, Figure[]> = {
     ],
     [
       "foot on a post, friction",
-      () => one(m.frictionUse, "use", { moment: 1395, friction: 0.2, clamp: 600, spacing: 16, faces: 2 }),
+      () =>
+        one(m.frictionUse, "use", {
+          moment: 1395,
+          along: 0,
+          across: 0,
+          friction: 0.2,
+          spacing: 16,
+          faces: 2,
+          clamp: 600,
+        }),
       "0.36",
+    ],
+    [
+      // 165.5 N of the moment and 37.5 N of the thrust on each bolt, at right angles, against 0.2 x 833 N.
+      "foot on a post that slides",
+      () =>
+        one(m.frictionUse, "use", {
+          moment: 5296,
+          along: 150,
+          across: 0,
+          friction: 0.2,
+          spacing: 16,
+          faces: 2,
+          clamp: 833.3,
+        }),
+      "1.02",
     ],
     [
       "foot, sink",

@@ -14,8 +14,10 @@ import { carve, cylinder, moved, prism, type Solid, turned, unite } from "../../
 import { stl } from "../../src/outputs/stl.ts";
 import { FAMILIES } from "../../src/parts/index.ts";
 import { kernel, measured, meshVolume } from "../support/kernel.ts";
+import { hasTool } from "../support/outside-tool.ts";
 import { printerWith } from "../support/printer.ts";
 
+const ADMESH = hasTool("admesh", "--version");
 const folder = mkdtempSync(join(tmpdir(), "tramwright-stl-"));
 
 /** What admesh says of a file: every count of something it had to mend. */
@@ -64,10 +66,15 @@ describe.each(FAMILIES)("the default $name as a file", (family) => {
     expect(made.pieces.length).toBeGreaterThan(0);
   });
 
-  test("needs no mending by admesh, and three reads the same triangles and volume", () => {
+  test.skipIf(!ADMESH)("needs no mending by admesh", () => {
     made.pieces.forEach(({ mesh }, index) => {
+      expect(mended(stl(mesh, family.name, made.hash), `${family.name}-${index}`)).toEqual(CLEAN);
+    });
+  });
+
+  test("is read by three with the same triangles and volume", () => {
+    made.pieces.forEach(({ mesh }) => {
       const bytes = stl(mesh, family.name, made.hash);
-      expect(mended(bytes, `${family.name}-${index}`)).toEqual(CLEAN);
       const read = new STLLoader().parse(bytes.slice().buffer).getAttribute("position");
       expect(read.count).toBe(mesh.triangles.length);
       const positions = Float64Array.from(read.array);
@@ -98,7 +105,7 @@ function turnedBlock(a: number, b: number, c: number): Solid {
   return turned(turned(turned(unite(block, prism(disc(8, [-8, 0]), 10, 24)), "x", a), "y", b), "z", c);
 }
 
-test("any turned body stays closed on the grid of the file", () => {
+test.skipIf(!ADMESH)("any turned body stays closed on the grid of the file", () => {
   const angle = fc.double({ min: 0, max: 360, noNaN: true });
   let run = 0;
   fc.assert(

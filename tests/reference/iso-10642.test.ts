@@ -16,4 +16,20 @@ const SEEN = {
   ],
 } as const;
 
+const REMEMBERED = {
+  source: "ISO 10642, later editions",
+  from: "memory",
+  columns: ["headLeast", "socketDepth"],
+  rows: [
+    ["M3", 5.54, 1.1],
+    ["M4", 7.53, 1.5],
+    ["M5", 9.43, 1.9],
+    ["M6", 11.34, 2.2],
+    ["M8", 15.24, 3],
+    ["M10", 19.22, 3.6],
+    ["M12", 23.12, 4.3],
+  ],
+} as const;
+
 agrees(COUNTERSUNK_SCREWS, SEEN);
+agrees(COUNTERSUNK_SCREWS, REMEMBERED);

@@ -6,6 +6,7 @@ const SEEN = {
   from: "seen",
   columns: ["acrossFlats", "height"],
   rows: [
+    ["M2", 4, 1.6],
     ["M2.5", 5, 2],
     ["M3", 5.5, 2.4],
     ["M4", 7, 3.2],

@@ -20,7 +20,10 @@ const REMEMBERED = {
   source: "ISO 7089",
   from: "memory",
   columns: ["hole", "outside", "thickness"],
-  rows: [["M2.5", 2.7, 6, 0.5]],
+  rows: [
+    ["M2", 2.2, 5, 0.3],
+    ["M2.5", 2.7, 6, 0.5],
+  ],
 } as const;
 
 agrees(WASHERS, SEEN);

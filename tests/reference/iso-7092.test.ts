@@ -16,6 +16,7 @@ const REMEMBERED = {
   from: "memory",
   columns: ["hole", "outside", "thickness"],
   rows: [
+    ["M2", 2.2, 4.5, 0.3],
     ["M2.5", 2.7, 5, 0.5],
     ["M3", 3.2, 6, 0.5],
     ["M5", 5.3, 9, 1],

@@ -8,6 +8,7 @@ const SEEN = {
   from: "seen",
   columns: ["diameter", "pitch", "minorDiameter"],
   rows: [
+    ["M2", 2, 0.4, 1.509],
     ["M2.5", 2.5, 0.45, 1.948],
     ["M3", 3, 0.5, 2.387],
     // biome-ignore lint/suspicious/noApproximativeNumericConstant: the root diameter of M4, not pi
@@ -17,6 +18,8 @@ const SEEN = {
     ["M8", 8, 1.25, 6.466],
     ["M10", 10, 1.5, 8.16],
     ["M12", 12, 1.75, 9.853],
+    ["M14", 14, 2, 11.546],
+    ["M16", 16, 2, 13.546],
   ],
 } as const;
 

@@ -7,6 +7,7 @@ const SEEN = {
   from: "seen",
   columns: ["boltCircle", "pilotDiameter", "shaftDiameter"],
   rows: [
+    ["NEMA 8", 22.6, 15, 4],
     ["NEMA 11", 32.5, 22, 5],
     ["NEMA 14", 36.8, 22, 5],
     ["NEMA 17", 43.84, 22, 5],

@@ -25,6 +25,7 @@ export function calculationPage(one: Calculation): Page {
       "",
       ...hanging("valid   ", valid),
       ...hanging("source  ", spell(source)),
+      ...(one.differs ?? []).flatMap((words) => hanging("differs ", words)),
       ...covering(one).flatMap((example) => worked(one, example)),
     ],
     data: { kind: "calculation", name, title, inputs, results, formulas, valid, source, examples: one.examples },

@@ -39,9 +39,14 @@ function citing(key: SourceKey): Readonly<Record<string, readonly string[]>> {
         .filter(([, { source }]) => cites(source))
         .map(([dimension]) => `${name}.${dimension}`),
     ),
-    tables: ALL_TABLES.flatMap(({ name, rows }) => {
+    tables: ALL_TABLES.flatMap(({ name, rows, fields }) => {
       const count = rows.filter(({ source }) => cites(source)).length;
-      return count === 0 ? [] : [`${name} (${count} of ${rows.length} rows)`];
+      const columns = Object.values(fields).filter(({ source }) => source !== undefined && cites(source));
+      const symbols = columns.map(({ symbol }) => symbol).join(", ");
+      return [
+        ...(count === 0 ? [] : [`${name} (${count} of ${rows.length} rows)`]),
+        ...(columns.length === 0 ? [] : [`${name} (${symbols})`]),
+      ];
     }),
   };
 }

@@ -1,4 +1,5 @@
 import { spell } from "../../core/bibliography.ts";
+import { disagreements } from "../../core/disagreement.ts";
 import type { Row, Table } from "../../core/table.ts";
 import { FAMILIES } from "../../parts/index.ts";
 import { grid } from "../explain/grid.ts";
@@ -25,10 +26,22 @@ export function rowLines(table: Table, row: Row): string[] {
     "",
     ...hanging("standing  ", STANDING[row.standing]),
     ...hanging("source    ", spell(row.source)),
+    ...columnSources(table),
     `values    ${row.from === "seen" ? "read off the source" : "written down from memory"}`,
     ...(row.note === undefined ? [] : hanging("note      ", row.note)),
+    ...disagreements(table, row).flatMap((one) => hanging("differs   ", one)),
     ...presetHints(table, row),
   ];
+}
+
+/** Columns that come from elsewhere than the row, each with its source. */
+function columnSources(table: Table): string[] {
+  const columns = Object.values(table.fields).filter(({ source }) => source !== undefined);
+  const sources = [...new Set(columns.map(({ source }) => source))].filter((one) => one !== undefined);
+  return sources.flatMap((one) => {
+    const symbols = columns.filter(({ source }) => source === one).map(({ symbol }) => symbol);
+    return hanging("          ", `${symbols.join(", ")}: ${spell(one)}`);
+  });
 }
 
 /** A row's page repeats the number as the table holds it, binary noise aside. */

@@ -1,4 +1,5 @@
 import { SOURCES, splitCitation } from "../../core/bibliography.ts";
+import { disagreements } from "../../core/disagreement.ts";
 import type { Row, Standing, Table } from "../../core/table.ts";
 import { grid } from "../explain/grid.ts";
 import { hanging } from "../explain/hanging.ts";
@@ -37,14 +38,22 @@ export function sketchLines({ sketch }: Table): string[] {
   return drawing === "" ? [""] : [...drawing.split("\n"), ""];
 }
 
+/** What is said about a row besides its values: its note, and where sources disagree. */
+const remarks = (table: Table, row: Row) => [
+  ...(row.note === undefined ? [] : [row.note]),
+  ...disagreements(table, row),
+];
+
 /** Returns the notes, equal ones once; where they are many, only how to see them. */
 function noteLines(table: Table, rows: readonly Row[]): string[] {
   const keys = new Map<string, string[]>();
-  for (const { key, note } of rows) if (note !== undefined) keys.set(note, [...(keys.get(note) ?? []), key]);
+  for (const row of rows) {
+    for (const note of remarks(table, row)) keys.set(note, [...(keys.get(note) ?? []), row.key]);
+  }
   const notes = [...keys];
   if (notes.length === 0) return [];
   if (notes.length > FEW || notes.some(([, noted]) => noted.length > FEW)) {
-    const count = rows.filter(({ note }) => note !== undefined).length;
+    const count = rows.filter((row) => remarks(table, row).length > 0).length;
     return ["", `  ${count} rows have a note: tramwright stock ${table.name} <${table.item}> shows it`];
   }
   return ["", ...notes.flatMap(([note, noted]) => hanging("  note on ", `${noted.join(", ")}: ${note}`))];

@@ -59,7 +59,7 @@ export function axisHardware(foot: Foot): Feature {
       ...ringBodies(foot),
       ...pulleyBodies(foot),
       ...spans.map((span) => beltBody(span, foot)),
-      screwBody(foot),
+      ...screwBodies(foot),
     ],
   };
 }
@@ -103,9 +103,27 @@ function beltBody({ name, azimuth, from }: Span, { given, derived }: Foot): Keep
   return { name, body: swept(TIGHT), roomy: swept(ROOMY) };
 }
 
-function screwBody({ given, derived }: Foot): KeepOut {
+/** The screw from its tip up; an end that is turned down is a body of its own. */
+function screwBodies({ given, derived }: Foot): KeepOut[] {
   const { seat, shim, padDepth, bought, pulleyTop } = derived;
   const tip = seat + shim - given.tipLength;
   const from = padDepth > 0 ? Math.max(tip, seat - padDepth + PAD.thick) : tip;
-  return { name: "lead screw", body: cylinder((bought.screw.diameter + 1) / 2, from, pulleyTop + SCREW_UP) };
+  const top = pulleyTop + SCREW_UP;
+  const round = (diameter: number, low: number, high: number) => cylinder((diameter + 1) / 2, low, high);
+  const { end, screw } = bought;
+  if (end >= screw.diameter) return [{ name: "lead screw", body: round(screw.diameter, from, top) }];
+  const step = endTop(given.thrust, derived);
+  return [
+    { name: "turned end of the lead screw", body: round(end, from, step) },
+    { name: "lead screw", body: round(screw.diameter, step, top) },
+  ];
+}
+
+/** Where a turned end stops: at the shoulder on the rings, or above everything that sits on it. */
+function endTop(
+  thrust: Foot["given"]["thrust"],
+  { bearingTop, washerStack, bridgeSeat, bought, posts, pulleyTop }: Foot["derived"],
+) {
+  if (thrust === "shoulder") return bearingTop + washerStack;
+  return posts.length > 0 ? bridgeSeat + bought.bearing.width : pulleyTop;
 }

@@ -8,6 +8,7 @@ import type { Pulley } from "../../catalogue/pulleys.ts";
 import type { Screw } from "../../catalogue/screws.ts";
 import { THREADS } from "../../catalogue/threads.ts";
 import { WASHERS, type Washer } from "../../catalogue/washers.ts";
+import { nominal } from "../../core/parameter.ts";
 import { findRow, row } from "../../core/table.ts";
 import type { Material } from "../../printing/materials.ts";
 import type { MountBolt } from "../features/mount-bolt.ts";
@@ -17,6 +18,8 @@ import type { Parameters } from "./parameters.ts";
 export interface Bought {
   readonly bearing: Bearing;
   readonly screw: Screw;
+  /** Diameter of the screw's lower end: its own, or what it is turned down to. */
+  readonly end: number;
   readonly pulley: Pulley;
   readonly belt: Belt;
   readonly bar: Bar;
@@ -36,22 +39,25 @@ const UNKNOWN_COLLAR = { wider: 10, width: 9 };
 /** Returns the bought items of a foot; what was left out follows the bearing. */
 export function boughtFor(given: Parameters): Bought {
   const { bearing, bar } = { bearing: given.bearing.values, bar: given.bar.values };
+  // Rings and collars are sold for the bore by its name, whatever calipers say.
+  const { bore } = nominal(given.bearing);
   return {
     bearing,
     bar,
     screw: given.screw.values,
+    end: given.endDiameter ?? given.screw.values.diameter,
     pulley: given.pulley.values,
     belt: given.belt.values,
     material: given.material.values,
-    collar: given.collar?.values ?? collarFor(bearing.bore),
-    washers: given.washers?.map(({ values }) => values) ?? [ringFor(bearing)],
+    collar: given.collar?.values ?? collarFor(bore),
+    washers: given.washers?.map(({ values }) => values) ?? [ringFor(bore, bearing.innerLand)],
     bolt: boltFor(bar.mountBolt),
     stock: given.boltLengths ?? STOCK_LENGTHS[bar.mountBolt]?.lengths ?? [],
   };
 }
 
 /** A metal ring turned to the inner land: it touches the inner ring and nothing else. */
-function ringFor({ bore, innerLand }: Bearing): Washer {
+function ringFor(bore: number, innerLand: number): Washer {
   return { hole: bore, outside: Math.floor(innerLand), thickness: 1 };
 }
 

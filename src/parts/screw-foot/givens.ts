@@ -21,6 +21,7 @@ const mm = (symbol: string, value: number, meaning: string, source: string): Giv
 export function givens({ given, derived, printer }: Case<Parameters, Derived>): Given[] {
   const { bolt, collar } = derived.bought;
   const { bore, ...bearing } = BEARINGS.fields;
+  const { width, height: barHeight, module, nutLength } = BARS.fields;
   const {
     teeth,
     pitch,
@@ -70,8 +71,8 @@ export function givens({ given, derived, printer }: Case<Parameters, Derived>): 
     ),
     ...itemGivens(
       given.bar,
-      { width: BARS.fields.width, height: BARS.fields.height, module: BARS.fields.module },
-      { width: "W", height: "H", module: "m_bar" },
+      { width, height: barHeight, module, nutLength },
+      { width: "W", height: "H", module: "m_bar", nutLength: "l_nut" },
     ),
     ...itemGivens(given.material, { modulus, inLayer, acrossLayers, washerPressure, creepFactor }),
     mm("d_bolt", bolt.diameter, "diameter of the mount bolts", "iso-261"),

@@ -62,6 +62,12 @@ const placing = {
 const turning = {
   bearing: hardware(BEARINGS, "the bearing").default(itemOf(row(BEARINGS, "608"))),
   screw: hardware(SCREWS, "the lead screw").default(itemOf(row(SCREWS, "Tr8x2"))),
+  endDiameter: mm(
+    "d_end",
+    "lower end of the screw where it is turned down; left out, as thick as the screw",
+    2,
+    40,
+  ).optional(),
   pulley: hardware(PULLEYS, "the pulley").default(itemOf(row(PULLEYS, "40 teeth 2 mm"))),
   belt: hardware(BELTS, "the belt").default(itemOf(row(BELTS, "2 mm round"))),
   beltWidth: mm("w_b", "belt width", 3, 30).default(6),
@@ -115,13 +121,21 @@ const shaping = {
     .optional()
     .meta({ symbol: "phi_posts", unit: "deg", description: "directions in which the bridge's two posts stand" }),
   cap: flag("cap", "whether a cap holds the bearing down").default(false),
-  locate: choice("locate", "what finds the bar's slot", { none: "nothing", key: "ribs that enter it" }).default("key"),
+  locate: choice("locate", "what finds the bar's slot; left out, a key where the mount has one", {
+    none: "nothing",
+    key: "ribs that enter it",
+  }).optional(),
   label: label("label", "text engraved on the front, before the seat height", 8).default("FOOT"),
 };
 
 const loading = {
   axialLoad: newtons("F_a", "load along the screw", 50),
-  lightestLoad: newtons("F_min", "load along the least loaded screw of the stage", 0),
+  lightestLoad: force({
+    symbol: "F_min",
+    meaning: "load along the least loaded screw of the stage",
+    min: 0,
+    max: 2000,
+  }).optional(),
   beltPull: newtons("F_r", "pull of the belt across the screw", 30),
   crashForce: force({ symbol: "F_crash", meaning: "extra load along the screw in a crash", min: 0, max: 5000 }).default(
     0,

@@ -1,28 +1,37 @@
+import type { Bearing } from "../../catalogue/bearings.ts";
+import { SET_SCREWS } from "../../catalogue/set-screws.ts";
+import { SHIM_RINGS } from "../../catalogue/shim-rings.ts";
+import { nominal } from "../../core/parameter.ts";
+import { tidy } from "../../core/rounding.ts";
+import { findRow } from "../../core/table.ts";
 import type { Case, HardwareLine } from "../family.ts";
 import { CAP } from "./derive/cap.ts";
+import { HARDWARE_PLAY } from "./derive/fixing.ts";
 import type { Derived } from "./derive/index.ts";
+import { ON_CRESTS } from "./derive/service.ts";
 import type { Parameters } from "./parameters.ts";
 
 type Foot = Case<Parameters, Derived>;
 
 /** Returns what must be bought for one foot. */
 export function hardware({ given, derived }: Foot): HardwareLine[] {
-  const { bolt, washers, bearing } = derived.bought;
+  const { bolt, bearing } = derived.bought;
+  const washers = given.washers?.map(nominal) ?? derived.bought.washers;
   const bolts = boltCount(given, derived);
   const bridged = given.style === "bridged";
   return [
     { item: `bearing ${given.bearing.key}`, count: bridged ? 2 : 1 },
-    { item: `pulley ${given.pulley.key}, bore ${given.pulley.values.bore}`, count: 1 },
+    { item: `pulley ${given.pulley.key}, bore ${nominal(given.pulley).bore}`, count: 1 },
     ...washers.map(({ hole, outside, thickness }) => ({
       item: `metal ring ${hole} x ${outside} x ${thickness}`,
       count: 1,
       note: "on the bearing's inner ring",
     })),
-    ...(given.thrust === "collar" ? [{ item: `clamp collar, bore ${bearing.bore}`, count: 1 }] : []),
-    ...(derived.shim > 0 ? [{ item: `shim ring ${derived.shim} mm under the bearing`, count: 1 }] : []),
+    ...(given.thrust === "collar" ? [{ item: collarToBuy(given, derived), count: 1 }] : []),
+    ...(derived.shim > 0 ? [{ item: `${shimToBuy(bearing, derived.shim)} under the bearing`, count: 1 }] : []),
     { item: `${bolt.thread} x ${derived.boltLength} cap screw`, count: bolts, note: `to the ${given.bar.key} bar` },
     { item: `${bolt.thread} washer ${bolt.washerDiameter} x ${bolt.washerThickness}`, count: bolts },
-    { item: `slot nut ${bolt.thread} for ${given.bar.key}`, count: bolts },
+    { item: `slot nut ${bolt.thread} for ${given.bar.key}${nutLength(given, derived)}`, count: bolts },
     ...(bridged
       ? [
           { item: "M4 x 25 cap screw", count: 4 },
@@ -39,6 +48,40 @@ export function hardware({ given, derived }: Foot): HardwareLine[] {
   ];
 }
 
+function collarToBuy({ collar }: Parameters, { bought }: Derived): string {
+  const { bore, outside, width } = collar === undefined ? bought.collar : nominal(collar);
+  const kind = isSetCollar(collar) ? "set collar" : "clamp collar";
+  return `${kind}, bore ${bore}, ${outside} x ${width}`;
+}
+
+/** A set collar holds by the point of its set screw, a clamp collar all round. */
+function isSetCollar(collar: Parameters["collar"]): boolean {
+  return collar?.row?.source === "din-705";
+}
+
+/** A shim clears the inner ring's face by this much, mm across. */
+const CLEAR = 0.5;
+
+/** The widest ring of the table that goes into the pocket and stays off the inner ring; else its limits. */
+function shimToBuy({ outside, innerLand, outerLand }: Bearing, thickness: number): string {
+  const inner = Math.ceil(10 * (innerLand + CLEAR)) / 10;
+  const fitting = SHIM_RINGS.rows
+    .map(({ values }) => values)
+    .filter((ring) => ring.thickness === thickness && ring.hole >= inner)
+    .filter((ring) => ring.outside <= outside + 0.1 && ring.outside > outerLand + CLEAR);
+  const [widest] = fitting.sort((a, b) => b.outside - a.outside);
+  if (widest === undefined) {
+    return `shim ring cut from ${thickness} sheet, ${tidy(inner)} or more inside, ${tidy(outside)} or less outside,`;
+  }
+  return `shim ring ${widest.hole} x ${widest.outside} x ${thickness}`;
+}
+
+/** Where two nuts stand in one slot, their length counts. */
+function nutLength({ mount }: Parameters, { boltsApart }: Derived): string {
+  const most = tidy(boltsApart - HARDWARE_PLAY);
+  return mount === "in-corner" || mount === "on-post" ? `, at most ${most} long` : "";
+}
+
 function boltCount({ mount }: Parameters, { rows }: Derived): number {
   if (mount === "on-side") return 2 * rows;
   if (mount === "in-corner") return 4 * rows;
@@ -52,6 +95,31 @@ export function limits({ given, derived }: Foot): string[] {
     `${bolt.thread} on plastic: at most ${derived.torqueAllowed.toFixed(2)} N·m; retighten after a day`,
     `hub ${derived.hubPoints}, seat ${derived.seat.toFixed(2)} mm and belt ${derived.plane.toFixed(2)} mm over the bar's top`,
     `along the screw: at most ${derived.axialLimit.toFixed(0)} N through the bearing`,
+    ...holdOf({ given, derived }),
     `${given.material.key} good to ${derived.bought.material.serviceLimit} °C under load`,
   ];
 }
+
+const UNKNOWN = "not known: measure";
+
+/** What holds the load on the screw: set screws with their torque, or a collar; where no table knows it, that. */
+function holdOf({ given, derived }: Pick<Foot, "given" | "derived">): string[] {
+  const { pulley, collar } = derived.bought;
+  if (given.thrust === "pulley") {
+    const { count, thread } = { count: Math.round(pulley.setScrewCount), thread: pulley.setScrew };
+    return [
+      `set screws of the pulley, ${count} x ${thread}: torque ${torqueOf(thread)}; hold ${holdText(derived.hold)}`,
+    ];
+  }
+  if (given.thrust !== "collar") return [];
+  if (!isSetCollar(given.collar)) return [`clamp collar, ${collar.screw}: torque and hold on the screw ${UNKNOWN}`];
+  const one = findRow(SET_SCREWS, collar.screw)?.values.holdingForce ?? 0;
+  return [`set collar, ${collar.screw}: torque ${torqueOf(collar.screw)}; hold ${holdText(ON_CRESTS * one)}`];
+}
+
+function torqueOf(thread: string): string {
+  const values = findRow(SET_SCREWS, thread)?.values;
+  return values === undefined ? UNKNOWN : `${values.torque} N·m, key ${values.key}`;
+}
+
+const holdText = (hold: number) => (hold > 0 ? `${hold.toFixed(0)} N on thread crests` : UNKNOWN);

@@ -3,7 +3,6 @@ import type { Vec2 } from "../../geometry/mesh.ts";
 import type { Bought } from "./bought.ts";
 import type { Corner } from "./derive/corner.ts";
 import type { Fixing } from "./derive/fixing.ts";
-import { CHEEK_BOLTS } from "./derive/grip.ts";
 import type { Housing } from "./derive/housing.ts";
 import type { Stack } from "./derive/stack.ts";
 import type { Parameters } from "./parameters.ts";
@@ -78,7 +77,7 @@ export function barBoxes(given: Parameters, { bar }: Bought, { axis, axisB }: Fo
 
 /** Returns the plates that stand beside the housing, each with its top. */
 export function plateBoxes(given: Parameters, { bar }: Bought, foot: Foot): Tower[] {
-  const { axis, axisB, plate, plateHalf, plateTop, margin, bed } = foot;
+  const { axis, axisB, plate, plateHalf, plateTop, margin, bed, boltsApart } = foot;
   const plates = { name: BACK_PLATE, top: plateTop };
   switch (given.mount) {
     case "on-side":
@@ -94,7 +93,7 @@ export function plateBoxes(given: Parameters, { bar }: Bought, foot: Foot): Towe
     }
     case "on-post": {
       const outside = bar.width / 2 + CHEEK_PLAY + plate;
-      const top = bed + 2 * margin + CHEEK_BOLTS;
+      const top = bed + 2 * margin + boltsApart;
       return [{ name: "cheeks", top, outline: box(-outside, -axis - bar.module / 2 - margin, outside, -axis) }];
     }
     default:

@@ -13,7 +13,8 @@ export const thumbWheel = defineFamily({
   name: "thumb-wheel",
   title: "Thumb wheel of a tram bolt",
   purpose: "Turns the nut under a tram mount by hand: ten lobes, each a known step of the plate's height.",
-  orientation: "slider face on the bed, nut pocket up, full infill: the spring presses the nut along the layers' axis",
+  orientation: "slider face on the bed, nut pocket up: the spring presses the nut along the layers' axis",
+  solid: true,
   sketch: `
         outer face, from below               side, as printed
             _  _                         |<---- 2 R_k ---->|

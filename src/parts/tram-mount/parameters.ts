@@ -84,7 +84,12 @@ const heat = {
   plate: mm("t_pl", "thickness of the plate", 3, 25).default(6.35),
   plateTemperature: temperature({ symbol: "T_pl", meaning: "plate temperature", min: -20, max: 200 }).default(80),
   ambient: temperature({ symbol: "T_amb", meaning: "air temperature", min: 0, max: 45 }).default(20),
-  growth: mm("delta", "how far the plate grows at this mount", 0, 5).default(0.6),
+  growth: mm(
+    "delta",
+    "how far the plate grows at this mount: expansion x distance to the fixed mount x warming",
+    0,
+    5,
+  ).default(0.6),
   growthAngle: angle({
     symbol: "phi_g",
     meaning: "direction of the growth, away from the bar is 90",

@@ -1,3 +1,7 @@
+import { METALS } from "../../catalogue/metals.ts";
+import { isRefusal } from "../../core/calculation.ts";
+import { row } from "../../core/table.ts";
+import { thermalGrowth } from "../../mechanics/thermal-growth.ts";
 import type { Companion, HardwareLine } from "../family.ts";
 import { backHeight } from "./mounts/mount.ts";
 import { type Subject, subjectOf } from "./subject.ts";
@@ -44,10 +48,8 @@ function below({ given, parts }: Subject): Omit<HardwareLine, "count">[] {
   const slider = { item: `${bolt} washer ${sliderWasher.outside} x ${sliderWasher.thickness}`, note: "slides below" };
   switch (given.joint) {
     case "thumb-wheel":
-      return [
-        { ...slider, note: "slides below, comes with the thumb wheel" },
-        { item: nut, note: "in the thumb wheel" },
-      ];
+      // Nut and washer stand on the wheel's own list.
+      return [];
     case "captive-nut":
       return [{ item: nut, note: "pushed in from the side; pierce the layer over it with the bolt" }];
     case "insert":
@@ -81,6 +83,20 @@ export function companions(each: Mount): Companion[] {
   ];
 }
 
+/** Says what plate the growth belongs to, so that a plate of another size or temperature is noticed. */
+function grows({ given }: Subject): string[] {
+  const warming = given.plateTemperature - given.ambient;
+  if (given.type === "fixed" || given.growth === 0 || warming <= 0) return [];
+  const { expansion } = row(METALS, "aluminium 6061-T6").values;
+  const each = thermalGrowth.compute({ expansion, length: 1, warming });
+  if (isRefusal(each)) return [];
+  const away = (given.growth / each.growth).toFixed(0);
+  const { plateTemperature, ambient, growth } = given;
+  return [
+    `growth ${growth} mm: an aluminium plate ${away} mm from its fixed mount, from ${ambient} to ${plateTemperature} °C; farther or hotter, give \`growth\``,
+  ];
+}
+
 /** Returns the figures for the sheet: spring table, tram step, torque, room over the bar. */
 export function limits(each: Mount): string[] {
   const subject = subjectOf(each);
@@ -94,6 +110,7 @@ export function limits(each: Mount): string[] {
     `${parts.mount.bolt} on plastic: at most ${derived.torqueAllowed.toFixed(2)} N·m; retighten after a day`,
     `spring as set ${at(setLength, forceSet)}; high ${at(longest, forceLong)}; low ${at(shortest, forceShort)}`,
     `a turn is ${parts.thread.pitch} mm; clockwise seen from ${from} lowers the plate`,
+    ...grows(subject),
     `bracket about ${derived.bracketTemperature.toFixed(0)} °C, ${given.material.key} good to ${given.material.values.serviceLimit.toFixed(0)} °C: measure it`,
     over >= 2
       ? `at its lowest the plate clears bar and bracket by ${over.toFixed(1)} mm, so it may reach over the bar`

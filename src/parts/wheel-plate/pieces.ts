@@ -21,9 +21,15 @@ interface Kind {
   readonly arms: boolean;
 }
 
-const NEAR: Kind = { letter: "A", name: "", title: "wheel plate", hand: 1, arms: true };
-const OTHER: Kind = { letter: "B", name: "other-hand", title: "wheel plate, other hand", hand: -1, arms: true };
-const FAR: Kind = { letter: "F", name: "far", title: "far plate of the sandwich", hand: -1, arms: false };
+const NEAR: Kind = { letter: "A", name: "", title: "wheel plate, lettered A", hand: 1, arms: true };
+const OTHER: Kind = {
+  letter: "B",
+  name: "other-hand",
+  title: "wheel plate of the other hand, lettered B",
+  hand: -1,
+  arms: true,
+};
+const FAR: Kind = { letter: "F", name: "far", title: "far plate of the sandwich, lettered F", hand: -1, arms: false };
 
 export function pieces(each: Case<Parameters, Derived>): Piece[] {
   const kinds = [NEAR, ...(each.derived.faces === 2 ? [OTHER] : []), ...(each.given.sandwich ? [FAR] : [])];

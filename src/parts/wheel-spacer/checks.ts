@@ -1,5 +1,5 @@
 import { above, below, type Check } from "../check.ts";
-import { type Derived, leastBody, THINNEST } from "./derive.ts";
+import { type Derived, leastBody, NO_PLASTIC, THINNEST } from "./derive.ts";
 import type { Parameters } from "./parameters.ts";
 
 type SpacerCheck = Check<Parameters, Derived>;
@@ -11,20 +11,23 @@ const crushed: SpacerCheck = {
   path: ["torque"],
   why: "plastic under more than its sustained pressure flows away, and the axle comes loose",
   trips: { error: { against: "bearing" } },
-  test: ({ given, derived }) =>
-    above({
+  test: ({ given, derived }) => {
+    if (derived.area <= NO_PLASTIC) {
+      const says = "there is no plastic round the bore for the bolt to press on";
+      return { level: "error", says, set: "outside: wider, or a metal one" };
+    }
+    return above({
       value: derived.pressure,
       unit: "MPa",
       error: given.material.values.washerPressure,
       says: (limit) =>
-        derived.area > 0
-          ? `${given.torque} N·m press the plastic with ${derived.pressure.toFixed(1)} MPa; ${given.material.key} bears ${limit} MPa`
-          : "there is no plastic round the bore for the bolt to press on",
+        `${given.torque} N·m press the plastic with ${derived.pressure.toFixed(1)} MPa; ${given.material.key} bears ${limit} MPa`,
       set:
         derived.torqueAllowed >= 0.1
           ? `torque: ${(Math.floor(derived.torqueAllowed * 100) / 100).toFixed(2)} N·m at most, a wider one, or a metal one`
           : "outside: wider, or a metal one",
-    }),
+    });
+  },
 };
 
 const wallTooThin: SpacerCheck = {
@@ -50,7 +53,9 @@ const unequal: SpacerCheck = {
   why: "spacers of different length tilt the wheels, and the carriage binds",
   trips: { error: { setLengths: [6, 6.2] }, note: {} },
   test: ({ given }) => {
-    const odd = given.setLengths.find((other) => Math.abs(other - given.length) > 1e-6);
+    const key = ring(given.kind) ? "length" : "hexHeight";
+    const own = given[key];
+    const odd = given.setLengths.find((other) => Math.abs(other - own) > 1e-6);
     if (odd === undefined) {
       return {
         level: "note",
@@ -58,13 +63,13 @@ const unequal: SpacerCheck = {
         set: "one job for the set",
       };
     }
-    const says = `the set holds a spacer of ${odd} mm beside one of ${given.length} mm`;
+    const says = `the set holds a spacer of ${odd} mm beside one of ${own} mm`;
     return {
       level: "error",
       says,
-      set: `length: ${odd} mm for all, or leave it out`,
+      set: `${key}: ${odd} mm for all, or leave it out`,
       found: odd,
-      limit: given.length,
+      limit: own,
       unit: "mm",
     };
   },

@@ -40,16 +40,13 @@ export interface Derived {
   readonly volume: number;
 }
 
-/** Returns what follows; a ring without plastic has no area, and its pressure is then the largest number. */
+/** Returns what follows; a ring without plastic has no area, and so no pressure: its check says so. */
 export function derive(given: Parameters, printer: Printer): Derived {
   const diameter = row(THREADS, given.bolt).values.diameter;
   const bore = diameter + PLAY;
-  const outside = given.outside ?? (given.against === "shim" ? 2 * diameter : given.innerLand);
-  const bush = bushOf(given, diameter, printer);
-  const ring = (Math.PI / 4) * (outside ** 2 - bore ** 2);
-  // A bush is pressed by the ring beside the wheel above, and stands on the plate round its hole below.
-  const stands = (Math.sqrt(3) / 2) * bush.hexFlats ** 2 - (Math.PI / 4) * bush.plateHole ** 2;
-  const area = given.kind === "bush" ? Math.min(ring, stands) : ring;
+  const outside = outsideOf(given, diameter);
+  const bush = { ...bushOf(given, diameter), standoff: layerNearest(given.hexHeight, printer) };
+  const area = pressedArea(given);
   const { force: clamp } = results(clampForce, { torque: given.torque, diameter, factor: TORQUE_FACTOR });
   const length = layerNearest(given.length, printer);
   const boreModelled = uprightHole(bore, printer);
@@ -61,7 +58,7 @@ export function derive(given: Parameters, printer: Printer): Derived {
     wall: (outside - bore) / 2,
     area,
     clamp,
-    pressure: area > 0 ? clamp / area : CRUSHED,
+    pressure: area > NO_PLASTIC ? clamp / area : 0,
     torqueAllowed: Math.max(0, (given.material.values.washerPressure * area * TORQUE_FACTOR * diameter) / 1000),
     ...bush,
     bushWall: bush.body / 2 - given.offset - bore / 2,
@@ -69,17 +66,30 @@ export function derive(given: Parameters, printer: Printer): Derived {
   };
 }
 
-/** Stands for the pressure on no area at all, MPa. */
-const CRUSHED = 1e6;
+/** An area no larger than this is none: rounding, or a bore wider than the ring. mm2 */
+export const NO_PLASTIC = 0.01;
 
-function bushOf(given: Parameters, diameter: number, printer: Printer) {
+function outsideOf({ outside, against, innerLand }: Parameters, diameter: number): number {
+  return outside ?? (against === "shim" ? 2 * diameter : innerLand);
+}
+
+/** Returns the plastic that the bolt presses; 0 or less where the bore leaves none. mm2 */
+export function pressedArea(given: Parameters): number {
+  const diameter = row(THREADS, given.bolt).values.diameter;
+  const ring = (Math.PI / 4) * (outsideOf(given, diameter) ** 2 - (diameter + PLAY) ** 2);
+  if (given.kind !== "bush") return ring;
+  // A bush is pressed by the ring beside the wheel above, and stands on the plate round its hole below.
+  const { hexFlats, plateHole } = bushOf(given, diameter);
+  return Math.min(ring, (Math.sqrt(3) / 2) * hexFlats ** 2 - (Math.PI / 4) * plateHole ** 2);
+}
+
+function bushOf(given: Parameters, diameter: number) {
   const body = given.body ?? leastBody(diameter, given.offset);
   return {
     body,
     bodyLength: given.plate - BUSH.short,
     plateHole: body + BUSH.turning,
     hexFlats: given.hexFlats ?? leastFlats(body),
-    standoff: layerNearest(given.hexHeight, printer),
   };
 }
 

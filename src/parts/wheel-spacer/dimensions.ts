@@ -1,5 +1,5 @@
 import type { Dimensions } from "../../core/dimension.ts";
-import type { Derived } from "./derive.ts";
+import { type Derived, NO_PLASTIC, pressedArea } from "./derive.ts";
 import type { Parameters } from "./parameters.ts";
 
 const sides = (radius: string) => `max(24, 4 * ceil(180 / (90 - asind(1 - 0.01 / (${radius}))) / 4 - 0.000000001))`;
@@ -57,8 +57,8 @@ export const dimensions: Dimensions<Parameters, Derived> = {
   pressure: {
     symbol: "p",
     unit: "MPa",
-    meaning: "pressure on the plastic; 1000000 where there is none",
-    formula: "min(1000000, F / max(A, F / 1000000))",
+    meaning: "pressure on the plastic; 0 where the bore leaves none to press on",
+    formula: (given) => (pressedArea(given) > NO_PLASTIC ? "F / A" : "0"),
     source: "statics",
   },
   torqueAllowed: {

@@ -14,7 +14,8 @@ export const wheelSpacer = defineFamily({
   name: "wheel-spacer",
   title: "Wheel spacer and eccentric bush",
   purpose: "Holds a wheel off its plate at a set distance; as a bush it also lets the wheel be turned against the bar.",
-  orientation: "axis upright, full infill, three walls: the bolt presses along the axis, across no seam",
+  orientation: "axis upright: the bolt presses along the axis, across no seam",
+  solid: true,
   sketch: `
         |<-- OD -->|                 |<-- AF -->|
         +--+    +--+  ---            +----------+  ---

@@ -75,6 +75,7 @@ const wild = fc.record({
     }),
   ),
   screw: key(SCREWS),
+  endDiameter: maybe(tenths(2, 40)),
   belt: key(BELTS),
   beltWidth: tenths(3, 30),
   washers: maybe(fc.array(fc.record({ row: fc.constant("M8"), outside: tenths(9, 40) }), { maxLength: 8 })),
@@ -94,7 +95,7 @@ const wild = fc.record({
   tipRelief: tenths(1, 10),
   cap: fc.boolean(),
   axialLoad: fc.constantFrom(0, 50, 2000),
-  lightestLoad: fc.constantFrom(0, 40, 2000),
+  lightestLoad: maybe(fc.constantFrom(0, 40, 2000)),
   beltPull: fc.constantFrom(0, 30, 2000),
   crashForce: fc.constantFrom(0, 500, 5000),
   bearingToNut: maybe(tenths(20, 2000)),
@@ -108,13 +109,14 @@ const wild = fc.record({
   }),
 });
 
-/** Bearings of the screws' bores, with screws that fit them. */
+/** Bearings, screws that fit them, and the bore that goes with both; one screw is turned down to its bearing. */
 const PAIRS = [
-  ["608", "Tr8x2"],
-  ["688", "Tr8x2"],
-  ["6900", "Tr10x2"],
-  ["6000", "Tr10x2"],
-  ["6001", "Tr12x3"],
+  ["608", "Tr8x2", 8],
+  ["688", "Tr8x2", 8],
+  ["6900", "Tr10x2", 10],
+  ["6000", "Tr10x2", 10],
+  ["6001", "Tr12x3", 12],
+  ["608", "Tr10x2", 8],
 ] as const;
 
 /** What a builder would ask for. */
@@ -134,8 +136,18 @@ const sensible = fc.record({
   lightestLoad: fc.constant(50),
 });
 
-function request({ pair, ...asked }: { pair?: readonly [string, string]; mount?: string }, printer: object): Request {
-  const whole = { ...asked, ...(pair === undefined ? {} : { bearing: pair[0], screw: pair[1] }) };
+interface Asked {
+  readonly pair?: (typeof PAIRS)[number];
+  readonly pulley?: unknown;
+  readonly mount?: string;
+}
+
+function request({ pair, ...asked }: Asked, printer: object): Request {
+  const fitting = pair && {
+    ...{ bearing: pair[0], screw: pair[1], pulley: { row: asked.pulley, bore: pair[2] } },
+    ...(pair[1].startsWith(`Tr${pair[2]}x`) ? {} : { endDiameter: pair[2] }),
+  };
+  const whole = { ...asked, ...fitting };
   const filled = Object.fromEntries(Object.entries(whole).filter(([, value]) => value !== undefined));
   const parameters = screwFoot.schema.parse(filled) as Request["parameters"];
   return {

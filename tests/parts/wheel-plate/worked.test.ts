@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { armsAt } from "../../../src/parts/wheel-plate/derive/arms.ts";
 import { derive } from "../../../src/parts/wheel-plate/derive.ts";
+import { wheelPlate } from "../../../src/parts/wheel-plate/index.ts";
 import { sidesOf } from "../../../src/parts/wheel-plate/layout.ts";
 import { schema } from "../../../src/parts/wheel-plate/parameters.ts";
 import { printerWith } from "../../support/printer.ts";
@@ -126,4 +127,11 @@ test("a printed eccentric is 9.4 wide in a hole of 9.5", () => {
   const { eccentricBody, eccentricHole } = worked({ eccentricKind: "printed" });
   expect(eccentricBody).toBeCloseTo(9.4, 9);
   expect(eccentricHole).toBeCloseTo(9.5, 9);
+});
+
+test.each([50, 75])("an overload of %d N tells one limit in its words and its figures", (load) => {
+  const given = schema.parse({ load }) as Readonly<Record<string, unknown>>;
+  const found = wheelPlate.design(given, printerWith()).diagnostics.find(({ name }) => name === "wheel-overloaded");
+  expect(found?.says).toContain(`${found?.found?.value.toFixed(1)} N`);
+  expect(found?.says).toMatch(new RegExp(`over (the )?${found?.limit?.value} N`));
 });

@@ -2,6 +2,7 @@ import { describe, expect, test } from "vitest";
 import { runChecks } from "../../../src/parts/check.ts";
 import { checks } from "../../../src/parts/wheel-spacer/checks.ts";
 import { derive } from "../../../src/parts/wheel-spacer/derive.ts";
+import { dimensions } from "../../../src/parts/wheel-spacer/dimensions.ts";
 import { schema } from "../../../src/parts/wheel-spacer/parameters.ts";
 import { printerWith } from "../../support/printer.ts";
 
@@ -103,4 +104,10 @@ test.each([
 ] as const)("a %s ring %f wider than its bolt: sound is %s", (kind, wider, sound) => {
   const thin = found({ kind, outside: 5 + wider, torque: 0.1 });
   expect(thin.includes("error spacer-wall-too-thin")).toBe(!sound);
+});
+
+test("a ring without plastic has no pressure and says so; no number of it is a stand-in", () => {
+  expect(worked({ outside: 5.2 }).pressure).toBe(0);
+  expect(found({ outside: 5.2 })).toContain("error spacer-crushed-by-torque");
+  expect(dimensions.pressure.meaning).not.toMatch(/\d{3}/);
 });

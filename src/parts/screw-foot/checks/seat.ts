@@ -1,3 +1,5 @@
+import { layerAbove } from "../../../printing/layers.ts";
+import type { Printer } from "../../../printing/printer.ts";
 import { above, below, type Check } from "../../check.ts";
 import type { Derived } from "../derive/index.ts";
 import { TALLEST_SEAT } from "../derive/stack.ts";
@@ -15,16 +17,45 @@ const seatTooLow: FootCheck = {
   path: ["beltPlane"],
   why: "the floor under the bearing would be too thin, or the screw's tip would meet the bar",
   trips: { error: { beltPlane: -1 }, warning: { beltPlane: 0 } },
-  test: ({ derived: { seat, lowestSeat } }) =>
-    below({
-      value: seat,
+  test: ({ given, derived, printer }) => {
+    const { lowestSeat, seatWanted, seat } = derived;
+    // Where not even one layer lies under the seat, the seat as drawn says nothing of the one that is wanted.
+    const value = belowBed(derived, printer) ? seatWanted : seat;
+    const raise = seatAtLeast(lowestSeat + 1, given, derived, printer) - seatWanted;
+    return below({
+      value,
       unit: "mm",
       error: lowestSeat,
       warning: lowestSeat + 1,
-      says: () => `the seat comes to ${f(seat, 2)} mm; the floor allows ${f(lowestSeat, 2)} mm`,
-      set: `beltPlane: ${f(lowestSeat + 1 - seat, 2)} mm higher, hub: up, fewer rings, a thinner bearing, or mount: on-side`,
-    }),
+      says: () => `the seat comes to ${f(value, 2)} mm; the floor allows ${f(lowestSeat, 2)} mm`,
+      set: [`beltPlane: ${f(raise, 2)} mm higher`, ...otherWaysUp(given, derived)].join(", or "),
+    });
+  },
 };
+
+/** Returns the lowest seat not under a height that can be printed: a bed face on the bar fixes the layers. mm */
+function seatAtLeast(height: number, { mount }: Parameters, { bed }: Derived, printer: Printer): number {
+  return mount === "on-top" || mount === "under" ? bed + layerAbove(height - bed, printer) : height;
+}
+
+/** Whether the wanted seat lies below the first layer, so that it cannot be drawn at all. */
+function belowBed({ seatWanted, bed }: Derived, { firstLayer }: Printer): boolean {
+  return seatWanted < bed + firstLayer;
+}
+
+/** What else raises the seat or lowers the floor, of what this foot does not do yet. */
+function otherWaysUp({ mount, thrust }: Parameters, { hubPoints, offsetUp, offsetDown, bought, padDepth }: Derived) {
+  return [
+    ...(hubPoints === "down" && offsetDown > offsetUp ? ["hub: up"] : []),
+    ...(bought.washers.length > 1 ? ["fewer rings"] : []),
+    ...(thrust === "collar" ? ["a thrust without the collar"] : []),
+    ...(mount === "on-top" && padDepth === 0 ? ["a shorter tipLength"] : []),
+    ...(mount === "on-top" ? ["mount: on-side"] : []),
+    ...(mount === "on-side" || mount === "in-corner" ? ["mount: under"] : []),
+    ...(mount === "on-post" ? ["a lower lowestZ"] : []),
+    "a thinner bearing",
+  ];
+}
 
 const washerSpans: FootCheck = {
   name: "washer-spans-both-rings",
@@ -160,15 +191,19 @@ const planeOff: FootCheck = {
     error: { mount: "on-top", beltWidth: 6.8, printer: COARSE },
     warning: { mount: "on-top", printer: COARSE },
   },
-  test: ({ given, derived: { residual, bought } }) =>
-    above({
+  test: ({ given, derived, printer }) => {
+    // A seat below the bed is off its plane as a consequence; the check of the floor says what to do.
+    if (belowBed(derived, printer)) return undefined;
+    const { residual, bought } = derived;
+    return above({
       value: Math.abs(residual),
       unit: "mm",
       error: Math.max(0.1, (bought.pulley.toothWidth - given.beltWidth) / 2),
       warning: 0.1,
       says: (limit) => `after shims the belt lies ${f(residual, 2)} mm off its plane, over ${f(limit, 2)} mm`,
       set: "a beltPlane on a layer, or a finer layer",
-    }),
+    });
+  },
 };
 
 export const seatChecks: readonly FootCheck[] = [

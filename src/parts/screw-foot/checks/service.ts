@@ -161,21 +161,34 @@ const noPlate: FootCheck = {
       : undefined,
 };
 
+/** Air between the cap and what turns over it, mm. */
+const CAP_GAP = 0.8;
+
 const capHits: FootCheck = {
   name: "cap-hits-rotating-face",
   path: ["cap"],
-  why: "the cap would rub on the pulley",
+  why: "the cap would rub on what turns over it, heat up and wear through",
   trips: { error: { cap: true, hub: "up" } },
-  test: ({ given: { cap }, derived: { capGap } }) =>
-    cap
-      ? below({
-          value: capGap,
-          unit: "mm",
-          error: 0.8,
-          says: (limit) => `${f(capGap, 2)} mm lie between the cap and what turns over it, under ${limit} mm`,
-          set: `washers: ${f(0.8 - capGap)} mm more, or hub: down`,
-        })
-      : undefined,
+  test: ({ given: { cap, thrust }, derived }) => {
+    const { capGap, capBore, capMeets, hubPasses, hubPoints, bought } = derived;
+    if (!cap) return undefined;
+    const turned = capGap + bought.pulley.hubLength >= CAP_GAP && hubPasses && hubPoints === "up";
+    const ways = [
+      `washers: ${f(CAP_GAP - capGap)} mm more, at most ${f(capBore - 2)} mm wide`,
+      ...(thrust === "collar" ? ["another thrust than the collar"] : turned ? ["hub: down"] : []),
+      "no cap",
+    ];
+    return below({
+      value: capGap,
+      unit: "mm",
+      error: CAP_GAP,
+      says: (limit) =>
+        capGap < 0
+          ? `the cap reaches ${f(-capGap, 2)} mm into ${capMeets}; ${limit} mm of air are needed`
+          : `${f(capGap, 2)} mm lie between the cap and ${capMeets}, under ${limit} mm`,
+      set: ways.join(", or "),
+    });
+  },
 };
 
 const capCovers: FootCheck = {

@@ -7,6 +7,10 @@ export interface Cap {
   readonly capBore: number;
   readonly capTop: number;
   readonly capGap: number;
+  /** What turns lowest over the cap, in words. */
+  readonly capMeets: string;
+  /** Whether the pulley's hub turns inside the cap's bore when it points down. */
+  readonly hubPasses: boolean;
   readonly capCircle: number;
 }
 
@@ -31,8 +35,11 @@ export function capOf({ thrust }: Parameters, bought: Bought, stack: Stacked): C
   const capBore = up(bearing.outerLand, 0.5);
   const capTop = stack.bearingTop + CAP.thick;
   // A hub that turns inside the bore is no obstacle; then the flange above it is the lowest face.
-  const inside = thrust !== "collar" && stack.hubPoints === "down" && pulley.hubDiameter + 2 <= capBore;
+  const hubPasses = pulley.hubDiameter + 2 <= capBore;
+  const inside = thrust !== "collar" && stack.hubPoints === "down" && hubPasses;
   const hubRoom = inside ? pulley.hubLength : 0;
   const capGap = stack.washerStack + hubRoom - CAP.thick;
-  return { capBore, capTop, capGap, capCircle: stack.pocket + CAP.screwsOff };
+  const hub = stack.hubPoints === "down" && !inside && pulley.hubLength > 0;
+  const capMeets = thrust === "collar" ? "the clamp collar" : `the pulley's ${hub ? "hub" : "flange"}`;
+  return { capBore, capTop, capGap, capMeets, hubPasses, capCircle: stack.pocket + CAP.screwsOff };
 }

@@ -16,9 +16,8 @@ export interface Corner {
   readonly plateLengthB: number;
 }
 
-/** The first bolt stands at least this far from the corner, the second this much further, mm. */
+/** The first bolt stands at least this far from the corner, mm. */
 const FIRST = 25;
-const APART = 16;
 
 /**
  * Returns the corner of two bars and the bolts along each of them, measured from the corner. Both faces have their own
@@ -27,7 +26,7 @@ const APART = 16;
 export function cornerOf(
   given: Parameters,
   { bolt }: Bought,
-  { axis, axisB, besides, margin }: Housing & Fixing,
+  { axis, axisB, besides, margin, boltsApart }: Housing & Fixing,
 ): Corner {
   const [c, s] = [cosDeg(given.cornerAngle), sinDeg(given.cornerAngle)];
   const cornerToAxis = (axisB + axis * c) / s;
@@ -39,10 +38,10 @@ export function cornerOf(
     cornerToAxis,
     cornerToAxisB,
     bolt1,
-    bolt2: bolt1 + APART,
+    bolt2: bolt1 + boltsApart,
     bolt1B,
-    bolt2B: bolt1B + APART,
-    plateLength: bolt1 + APART + margin,
-    plateLengthB: bolt1B + APART + margin,
+    bolt2B: bolt1B + boltsApart,
+    plateLength: bolt1 + boltsApart + margin,
+    plateLengthB: bolt1B + boltsApart + margin,
   };
 }

@@ -7,7 +7,6 @@ import type { Bridge, Posts } from "./bridge.ts";
 import { CAP } from "./cap.ts";
 import type { Corner } from "./corner.ts";
 import type { Fixing } from "./fixing.ts";
-import { CHEEK_BOLTS } from "./grip.ts";
 import type { Housing } from "./housing.ts";
 import type { Stack } from "./stack.ts";
 
@@ -65,7 +64,7 @@ function planPoints(given: Parameters, bought: Bought, foot: Foot): Vec2[] {
   if (given.mount === "on-top" || given.mount === "under") {
     const around = bought.bolt.washerDiameter / 2 + 3;
     points.push(...uprightBolts(given, bought, foot).flatMap((centre) => circlePoints(centre, around)));
-  } else if (given.mount === "on-side" && given.locate === "key") points.push([0, -axis - 1.2]);
+  } else if (given.mount === "on-side" && given.locate !== "none") points.push([0, -axis - 1.2]);
   if (given.mount === "on-post") points.push(...box(-housing, -axis, housing, -axis + plate));
   return points;
 }
@@ -76,8 +75,8 @@ function lobe(pocket: number, azimuth: number): Vec2[] {
   return circlePoints([radius * Math.cos(angle), radius * Math.sin(angle)], CAP.lobe);
 }
 
-function topOf(given: Parameters, { rim, plateTop, postTop, bed, margin }: Foot): number {
-  const cheeks = given.mount === "on-post" ? bed + 2 * margin + CHEEK_BOLTS : rim;
+function topOf(given: Parameters, { rim, plateTop, postTop, bed, margin, boltsApart }: Foot): number {
+  const cheeks = given.mount === "on-post" ? bed + 2 * margin + boltsApart : rim;
   const plates = given.mount === "on-side" || given.mount === "in-corner" ? plateTop : rim;
   if (given.style === "bridged") return Math.max(postTop + DOWEL.height, cheeks, plates);
   return Math.max(rim, cheeks, plates, given.style === "walled" ? postTop : rim);

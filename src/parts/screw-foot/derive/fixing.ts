@@ -16,6 +16,8 @@ export interface Fixing {
   readonly besides: number;
   readonly margin: number;
   readonly boltX: number;
+  /** From bolt to bolt along one slot, where two stand in a row. */
+  readonly boltsApart: number;
   readonly plateHalf: number;
   readonly plateTop: number;
   readonly rows: number;
@@ -30,6 +32,10 @@ export interface Fixing {
   readonly torqueAllowed: number;
 }
 
+/** Bolts in one slot stand at least this far apart, mm. */
+const LEAST_APART = 16;
+/** Play between the washers, or the slot nuts, of neighbouring bolts, mm. */
+export const HARDWARE_PLAY = 1;
 /** The plates already keep washers 2 mm off; a lobe needs only this much less, mm. */
 const LOBE_PASSES = 1.5;
 
@@ -54,6 +60,7 @@ export function fixingOf(
     besides,
     margin,
     boltX,
+    boltsApart: Math.max(LEAST_APART, Math.max(bolt.washerDiameter, bar.nutLength) + HARDWARE_PLAY),
     plateHalf: boltX + margin,
     plateTop: -bar.module / 2 + bolt.washerDiameter / 2 + 3,
     rows: rowHeights.length,

@@ -12,22 +12,29 @@ export interface Grip {
   readonly heelMoment: number;
   readonly tension: number;
   readonly tensionEach: number;
+  /** On a post: what tries to slide the seat of the worst bolt. */
+  readonly slide: number;
   readonly gripUse: number;
 }
 
 /** Friction of plastic on an aluminium bar (common practice). */
-const FRICTION = 0.2;
-/** Bolts of one cheek stand this far apart, mm. */
-export const CHEEK_BOLTS = 16;
+export const FRICTION = 0.2;
 
 type Foot = Housing & Fixing & Stack;
 
-/** Returns what tries to lift the foot off its bar, and the share of the bolts' clamp that this takes. */
+/** Returns what tries to lift the foot off its bar or slide it down a post, and the share of the clamp it takes. */
 export function gripOf(parameters: Parameters, bought: Bought, foot: Foot, thrust: number): Grip {
   if (parameters.mount === "on-post") return onPost(parameters, bought, foot, thrust);
   const { heel, heelMoment, tension } = pulling(parameters, bought, foot, thrust);
   const tensionEach = tension / 2;
-  return { heel, heelMoment, tension, tensionEach, gripUse: foot.clamp > 0 ? tensionEach / foot.clamp : BEYOND };
+  return {
+    heel,
+    heelMoment,
+    tension,
+    tensionEach,
+    slide: 0,
+    gripUse: foot.clamp > 0 ? tensionEach / foot.clamp : BEYOND,
+  };
 }
 
 function pulling(parameters: Parameters, { bar }: Bought, foot: Foot, thrust: number) {
@@ -53,9 +60,12 @@ function pulling(parameters: Parameters, { bar }: Bought, foot: Foot, thrust: nu
 }
 
 function onPost({ beltPull }: Parameters, { bar }: Bought, foot: Foot, thrust: number): Grip {
-  const { axis, plane, bed, margin, clamp } = foot;
-  const middle = bed + margin + CHEEK_BOLTS / 2;
+  const { axis, plane, bed, margin, clamp, boltsApart } = foot;
+  const middle = bed + margin + boltsApart / 2;
   const heelMoment = thrust * (axis + bar.module / 2) + beltPull * Math.abs(plane - middle);
-  const inputs = { moment: heelMoment, friction: FRICTION, clamp, spacing: CHEEK_BOLTS, faces: 2 };
-  return { heel: middle, heelMoment, tension: 0, tensionEach: 0, gripUse: outcomeOf(frictionUse, "use", inputs) };
+  // The belt's pull adds to the moment's on one bolt of each pair; the thrust runs along the slots, where no key holds.
+  const direct = { along: thrust, across: beltPull };
+  const inputs = { moment: heelMoment, ...direct, friction: FRICTION, clamp, spacing: boltsApart, faces: 2 };
+  const [slide, gripUse] = [outcomeOf(frictionUse, "force", inputs), outcomeOf(frictionUse, "use", inputs)];
+  return { heel: middle, heelMoment, tension: 0, tensionEach: 0, slide, gripUse };
 }

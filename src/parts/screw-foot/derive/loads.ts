@@ -36,7 +36,8 @@ export function loadsOf(parameters: Parameters, bought: Bought, foot: Housing & 
   const columnStress = columnOf(parameters, foot, thrust);
   const { inLayer, acrossLayers } = bought.material;
   const sink = sinkOf(bought, root, thrust);
-  const least = thrust > 0 ? Math.min(1, parameters.lightestLoad / thrust) : 1;
+  // Left out, the least load is not known, and not nothing.
+  const least = thrust > 0 ? Math.min(1, (parameters.lightestLoad ?? thrust) / thrust) : 1;
   return {
     thrust,
     lever: root.lever,

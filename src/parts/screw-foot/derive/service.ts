@@ -30,7 +30,7 @@ export interface Service {
 }
 
 /** Share of a cup point's hold that is left on the crests of a thread (common practice). */
-const ON_CRESTS = 0.3;
+export const ON_CRESTS = 0.3;
 /** Elastic modulus of a steel screw, MPa. */
 const STEEL = 205000;
 /** A factor without a load to divide by. */

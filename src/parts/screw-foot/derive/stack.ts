@@ -73,8 +73,8 @@ export function stackOf(given: Parameters, bought: Bought, fixed: Housing, print
 }
 
 /** Whether the bar lies under the screw's tip. */
-export function overBar({ mount, offset }: Parameters, { bar, screw }: Bought): boolean {
-  return mount === "on-top" && offset < bar.width / 2 + screw.diameter / 2 + 1;
+export function overBar({ mount, offset }: Parameters, { bar, end }: Bought): boolean {
+  return mount === "on-top" && offset < bar.width / 2 + end / 2 + 1;
 }
 
 function lowestSeatOf(given: Parameters, bought: Bought, plate: number, padDepth: number, printer: Printer): number {

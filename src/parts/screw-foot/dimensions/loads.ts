@@ -30,7 +30,7 @@ const HEELS = {
   "in-corner": "max(z_0, -H)",
   "on-top": "0",
   under: "-H",
-  "on-post": "z_0 + m_e + 8",
+  "on-post": "z_0 + m_e + s_b / 2",
 };
 
 /** What the foot carries, and what that does to the plastic and the bolts. */
@@ -63,7 +63,10 @@ export const loadDimensions = {
   sinkDifference: mm(
     "d_delta",
     "sink over that of the least loaded foot",
-    "delta * (1 - min(1, F_min / max(F_t, 0.000001)))",
+    ({ lightestLoad }) =>
+      lightestLoad === undefined
+        ? '"0 as long as lightestLoad is not given"'
+        : "delta * (1 - min(1, F_min / max(F_t, 0.000001)))",
     "statics",
   ),
   seatArea: of(
@@ -95,11 +98,18 @@ export const loadDimensions = {
     "statics",
   ),
   tensionEach: of("N", "T_e", "pull on one bolt", "T_r / 2", "statics"),
+  slide: of(
+    "N",
+    "F_sl",
+    "on a post: force that tries to slide the worst bolt's seat",
+    ({ mount }) => (mount === "on-post" ? "sqrt((M_h / (s_b * 2) + F_r / 4)^2 + (F_t / 4)^2)" : "0"),
+    "statics",
+  ),
   gripUse: of(
     "",
     "u_g",
-    "share of the bolts' clamp",
-    ({ mount }) => (mount === "on-post" ? "M_h / (0.2 * F_c * 16 * 2)" : "T_e / F_c"),
+    "share of the bolts' clamp, on a post of its friction",
+    ({ mount }) => (mount === "on-post" ? "F_sl / (0.2 * F_c)" : "T_e / F_c"),
     "statics",
   ),
 };

@@ -3,8 +3,8 @@ import { layersUpTo, mm } from "./entry.ts";
 
 const free = ({ mount }: Parameters) => mount !== "on-top" && mount !== "under";
 
-function lowest({ mount, thrust, offset, bar, screw }: Parameters): string {
-  const over = offset < bar.values.width / 2 + screw.values.diameter / 2 + 1;
+function lowest({ mount, thrust, offset, bar, screw, endDiameter = screw.values.diameter }: Parameters): string {
+  const over = offset < bar.values.width / 2 + endDiameter / 2 + 1;
   if (mount === "on-side" || mount === "in-corner") return "-H + t_floor + 2 + l_pad";
   if (mount === "on-top") return over && thrust !== "tip" ? "max(t_floor, l_tip + l_free)" : "t_floor + l_pad";
   return mount === "on-post" ? `z_low + ${layersUpTo("(t_floor + l_pad)")}` : "-H - t_bp + t_floor + l_pad";

@@ -54,7 +54,7 @@ function legsOf({ given, derived }: Foot): readonly [Leg, Leg] {
   const { axis, axisB, cornerToAxis, cornerToAxisB, bolt1, bolt2, bolt1B, bolt2B, plateLength, plateLengthB } = derived;
   const gamma = given.cornerAngle;
   const [c, s] = [cosDeg(gamma), sinDeg(gamma)];
-  const keyed = given.locate === "key";
+  const keyed = given.locate !== "none";
   const first: Leg = {
     axis,
     toCorner: cornerToAxis,

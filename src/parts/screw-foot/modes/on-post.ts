@@ -4,7 +4,6 @@ import { relocated, together } from "../../feature.ts";
 import { cornerRelief } from "../../features/corner-relief.ts";
 import { levelBolt } from "../../features/mount-bolt.ts";
 import type { Contact } from "../../piece.ts";
-import { CHEEK_BOLTS } from "../derive/grip.ts";
 import { CHEEK_PLAY, wallHalf } from "../surroundings.ts";
 import { beside, FOOT, type Foot, type Mounting, mountBolt, standing } from "./mounting.ts";
 
@@ -14,7 +13,7 @@ const RELIEF = 1;
 /** Returns the foot that embraces an upright bar: bolted through two cheeks into its side slots. */
 export function onPost(foot: Foot): Mounting {
   const { given, derived, printer } = foot;
-  const { axis, plate, bed, rim, margin, bought, housing, postTop } = derived;
+  const { axis, plate, bed, rim, margin, boltsApart, bought, housing, postTop } = derived;
   const half = wallHalf(given, bought, derived);
   const { inside, outside, back, top } = cheeks(foot);
   const front = hullOf(disc(housing), rectangle(-outside, -axis, outside, -axis + plate));
@@ -23,7 +22,7 @@ export function onPost(foot: Foot): Mounting {
   // A little into the front plate, so that the outlines join.
   const rooted = joined(rectangle(-outside, back, -inside, -axis + 1), rectangle(inside, back, outside, -axis + 1));
   const bolt = mountBolt(foot);
-  const heights = [bed + margin, bed + margin + CHEEK_BOLTS];
+  const heights = [bed + margin, bed + margin + boltsApart];
   const y = axis + bought.bar.module / 2;
   const right = heights.map((z) => levelBolt(bolt, [y, z], inside, plate, printer));
   const left = heights.map((z) => levelBolt(bolt, [-y, z], inside, plate, printer));
@@ -44,13 +43,13 @@ export function onPost(foot: Foot): Mounting {
 }
 
 /** The cheeks in plan and their top. mm. */
-function cheeks({ derived: { axis, plate, bought, margin, bed } }: Foot) {
+function cheeks({ derived: { axis, plate, bought, margin, boltsApart, bed } }: Foot) {
   const inside = bought.bar.width / 2 + CHEEK_PLAY;
   return {
     inside,
     outside: inside + plate,
     back: -axis - bought.bar.module / 2 - margin,
-    top: bed + 2 * margin + CHEEK_BOLTS,
+    top: bed + 2 * margin + boltsApart,
   };
 }
 

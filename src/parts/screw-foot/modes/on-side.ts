@@ -20,7 +20,7 @@ export function onSide(foot: Foot): Mounting {
     [boltX, row],
   ]);
   const bolt = mountBolt(foot);
-  const keyed = given.locate === "key";
+  const keyed = given.locate !== "none";
   const stretches = keyStretches(-derived.plateHalf, derived.plateHalf, [-boltX, boltX]);
   return {
     adds: [

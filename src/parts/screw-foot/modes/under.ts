@@ -23,7 +23,7 @@ export function under(foot: Foot): Mounting {
   const around = bought.bolt.washerDiameter / 2 + 3;
   const base = hullOf(disc(housing), ...places.map((place) => disc(around, place)));
   const [boltX, row] = [Math.abs(places[0]?.[0] ?? 0), -axis - width / 2];
-  const stretches = given.locate === "key" ? keyStretches(-boltX, boltX, [-boltX, boltX]) : [];
+  const stretches = given.locate !== "none" ? keyStretches(-boltX, boltX, [-boltX, boltX]) : [];
   // The heads are below the plate: the bolt of an upright plate, turned over.
   const hung = (place: Vec2) =>
     relocated(uprightBolt(bolt, place, height, height + plate, printer), (solid) => mirrored(solid, "z"));

@@ -1,11 +1,11 @@
 import { above, below, type Finding } from "../../check.ts";
+import { tooHotIn } from "../../heat.ts";
 import type { Derived } from "../derive.ts";
 import { fittings } from "../fittings.ts";
 import type { Parameters } from "../parameters.ts";
 import type { MountCheck } from "./spring.ts";
 
-/** Distances to the hot plate, K of reserve, share of the torque limit. Source: design rules. */
-const RESERVE = 15;
+/** Distances to the hot plate, share of the torque limit. Source: design rules. */
 const GAP = { error: 10, warning: 15, hot: 30, hotPlate: 90 };
 const RIM = 2;
 const NEAR_LIMIT = 0.95;
@@ -16,19 +16,13 @@ export const tooHot: MountCheck = {
   path: ["material"],
   why: "a bracket near its softening point creeps, and the plate sinks a little with every print",
   trips: { error: { material: "PLA" }, warning: { material: "PETG" } },
-  test: ({ given, derived }) => {
-    const { key, values } = given.material;
-    const place = derived.bracketTemperature;
-    return below({
-      value: values.serviceLimit,
-      unit: "°C",
-      error: place,
-      warning: place + RESERVE,
-      says: () =>
-        `${key} is good to ${values.serviceLimit.toFixed(0)} °C, and the bracket gets about ${place.toFixed(1)} °C (an estimate)`,
-      set: "material: ASA, PC or PA-CF, a longer spring for more air, or a cooler plate",
-    });
-  },
+  test: ({ given: { material }, derived: { bracketTemperature } }) =>
+    tooHotIn({
+      material,
+      temperature: bracketTemperature,
+      words: `the bracket gets about ${bracketTemperature.toFixed(1)} °C (an estimate)`,
+      cooler: "a longer spring for more air, or a cooler plate",
+    }),
 };
 
 export const gapTooSmall: MountCheck = {

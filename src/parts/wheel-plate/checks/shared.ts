@@ -1,5 +1,6 @@
 import { boltTorque } from "../../../printing/printer.ts";
-import { above, below } from "../../check.ts";
+import { above } from "../../check.ts";
+import { tooHotIn } from "../../heat.ts";
 import { armsAt } from "../derive/arms.ts";
 import { fittings } from "../fittings.ts";
 import { contradiction } from "./contradiction.ts";
@@ -49,18 +50,13 @@ const tooHot: PlateCheck = {
   path: ["material"],
   why: "warm plastic creeps: the preload is gone, and the wheels leave the bar",
   trips: { warning: { placeTemperature: 40 }, error: { placeTemperature: 60 } },
-  test: ({ given }) => {
-    const { serviceLimit } = given.material.values;
-    const place = given.placeTemperature;
-    return below({
-      value: serviceLimit,
-      unit: "°C",
-      error: place,
-      warning: place + 15,
-      says: () => `${given.material.key} serves to ${serviceLimit} °C, and it is ${place} °C round the plate`,
-      set: `material: one that serves to ${place + 15} °C or more`,
-    });
-  },
+  test: ({ given: { material, placeTemperature } }) =>
+    tooHotIn({
+      material,
+      temperature: placeTemperature,
+      words: `it is ${placeTemperature.toFixed(0)} °C round the plate`,
+      cooler: "a cooler place",
+    }),
 };
 
 const disagrees: PlateCheck = {

@@ -24,6 +24,9 @@ const preloadTooLow: PlateCheck = {
     }),
 };
 
+/** A force as a sentence holds it, N. */
+const size = (force: number) => String(Number(force.toFixed(1)));
+
 const overloaded: PlateCheck = {
   name: "wheel-overloaded",
   path: ["load"],
@@ -37,7 +40,10 @@ const overloaded: PlateCheck = {
       unit: "N",
       error: 1.5 * limit,
       warning: limit,
-      says: () => `a wheel carries up to ${derived.largest.toFixed(1)} N; it bears ${limit} N standing`,
+      says: (most) =>
+        most > limit
+          ? `a wheel carries up to ${derived.largest.toFixed(1)} N, over ${size(most)} N: 1.5 times the ${size(limit)} N it bears standing`
+          : `a wheel carries up to ${derived.largest.toFixed(1)} N, over the ${size(most)} N it bears standing`,
       set,
     });
     const rating = given.bearing.values.staticRating;
@@ -46,8 +52,8 @@ const overloaded: PlateCheck = {
       unit: "N",
       error: rating,
       warning: rating / 2,
-      says: () =>
-        `a ${given.bearing.key} bearing carries ${derived.bearingLoad.toFixed(0)} N of its ${rating} N standing`,
+      says: (most) =>
+        `a ${given.bearing.key} bearing carries ${derived.bearingLoad.toFixed(0)} N, over ${size(most)} N: ${most < rating ? "half " : ""}its static rating`,
       set: "load: less, or bearings of a higher static rating",
     });
     return tyre?.level === "error" ? tyre : (bearing ?? tyre);

@@ -1,4 +1,5 @@
 import { isRefusal } from "../../../core/calculation.ts";
+import { up } from "../../../core/rounding.ts";
 import { leeway } from "../../../mechanics/leeway.ts";
 import { slotBolt } from "../../../mechanics/slot-bolt.ts";
 import { uprightHole } from "../../../printing/compensation.ts";
@@ -59,7 +60,10 @@ export function armsOf(
 ): Arms {
   const washer = parts.armWasher;
   const { diameter, mediumHole } = parts.armThread;
-  const armBoltX = given.armBoltAt ?? Math.round(axisDistance) / 2;
+  const armBoltLeast = given.barWidth / 2 + washer.outside / 2 + 1;
+  const armBoltMost = axisDistance / 2 + given.margin - washer.outside / 2 - 3;
+  const usual = Math.max(Math.round(axisDistance) / 2, up(armBoltLeast, 0.5));
+  const armBoltX = given.armBoltAt ?? usual;
   const spacing = 2 * Math.max(armBoltX, 0.1);
   const straight = spacing * Math.tan((given.leeway * Math.PI) / 180);
   const { clearance } = orElse(leeway, { spacing, angle: given.leeway, diameter }, { clearance: straight });
@@ -68,8 +72,8 @@ export function armsOf(
   const recessLength = recessWidth + clearance;
   return {
     armBoltX,
-    armBoltLeast: given.barWidth / 2 + washer.outside / 2 + 1,
-    armBoltMost: axisDistance / 2 + given.margin - washer.outside / 2 - 3,
+    armBoltLeast,
+    armBoltMost,
     clearance,
     slotWidth: mediumHole,
     slotLength: mediumHole + clearance,

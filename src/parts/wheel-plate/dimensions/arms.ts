@@ -7,7 +7,7 @@ export const armDimensions: Dimensions<Parameters, Arms> = {
     symbol: "x_a",
     unit: "mm",
     meaning: "arm bolt from the plate's middle",
-    formula: ({ armBoltAt }) => (armBoltAt === undefined ? "round(C) / 2" : `${armBoltAt}`),
+    formula: ({ armBoltAt }) => (armBoltAt === undefined ? "max(round(C) / 2, up(x_lo, 0.5))" : `${armBoltAt}`),
     source: "design-rule",
   },
   armBoltLeast: {

@@ -1,0 +1,47 @@
+import type { Item } from "../core/parameter.ts";
+import { BLEND_LIMITS, MATERIALS, type Material } from "../printing/materials.ts";
+import { below, type Finding } from "./check.ts";
+
+/** What is kept between the place and the material's service limit before a warning, K. Source: design rule. */
+const RESERVE = 15;
+
+interface Place {
+  readonly material: Item<Material>;
+  /** °C. */
+  readonly temperature: number;
+  /** How warm it is where, in words: "it is 40 °C at the foot". */
+  readonly words: string;
+  /** What makes the place cooler. */
+  readonly cooler: string;
+}
+
+/** Returns what is wrong with a material in a warm place: over its limit, near it, or over that of its blends. */
+export function tooHotIn({ material, temperature, words, cooler }: Place): Finding | undefined {
+  const { key, values } = material;
+  const limit = `${key} is good to ${values.serviceLimit.toFixed(0)} °C, and ${words}`;
+  const set = [...materialsFor(temperature + RESERVE), cooler].join(", or ");
+  const near = below({
+    value: values.serviceLimit,
+    unit: "°C",
+    error: temperature,
+    warning: temperature + RESERVE,
+    says: (wanted) => (wanted > temperature ? `${limit}: less than the ${RESERVE} °C of margin` : limit),
+    set,
+  });
+  const blend = blendLimit(material);
+  if (near?.level === "error" || blend === undefined || temperature <= blend) return near;
+  const says = `${near?.says ?? limit}; filament blends sold as ${key} are good to ${blend} °C only`;
+  const own = `material: { row: ${key}, serviceLimit: <of your spool> } if it is no blend`;
+  return { level: "warning", says, set: `${own}, or ${set}`, found: blend, limit: temperature, unit: "°C" };
+}
+
+/** The limit of blends sold under the same name; undefined where the user has stated the limit of his own spool. */
+function blendLimit({ key, stated }: Item<Material>): number | undefined {
+  return stated.includes("serviceLimit") ? undefined : BLEND_LIMITS[key];
+}
+
+/** The materials that serve to a temperature, blends included. */
+function materialsFor(temperature: number): string[] {
+  const fit = MATERIALS.rows.filter(({ key, values }) => (BLEND_LIMITS[key] ?? values.serviceLimit) >= temperature);
+  return fit.length === 0 ? [] : [`material: ${fit.map(({ key }) => key).join(", ")}`];
+}

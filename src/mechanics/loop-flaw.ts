@@ -7,7 +7,7 @@ type Explained = (nodes: readonly LoopNode[], flaw: LoopFlaw) => Refusal;
 
 const mm = (value: number) => ({ value, unit: "mm" }) as const;
 const deg = (radians: number) => ({ value: (radians * 180) / Math.PI, unit: "deg" }) as const;
-const nameOf = (nodes: readonly LoopNode[], index: number) => nodes[index % nodes.length]?.name ?? "";
+const nameOf = (nodes: readonly LoopNode[], index: number) => (nodes[index % nodes.length] as LoopNode).name;
 const listed = (nodes: readonly LoopNode[]) => nodes.map(({ name }) => name).join(", ");
 
 /** Returns a flaw of a loop as a refusal with its name, its numbers and what to set. */
@@ -65,7 +65,7 @@ const EXPLAINED: Readonly<Record<LoopFlaw["flaw"], Explained>> = {
   loose,
   crossing: (nodes, { at, other, place }) => {
     const better = workingOrder(nodes);
-    const second = `that after ${nameOf(nodes, other)}${where(place)}`;
+    const second = `that after ${nameOf(nodes, other)}${where(place as Point)}`;
     return refuse({
       name: "spans-cross",
       says: `the span after ${nameOf(nodes, at)} crosses another span, ${second}`,
@@ -95,8 +95,8 @@ const EXPLAINED: Readonly<Record<LoopFlaw["flaw"], Explained>> = {
     }),
 };
 
-function where(place: Point | undefined): string {
-  return place === undefined ? "" : `, at x ${brief(place.x)}, y ${brief(place.y)} mm`;
+function where({ x, y }: Point): string {
+  return `, at x ${brief(x)}, y ${brief(y)} mm`;
 }
 
 /** A node whose wrap cannot be: the order is wrong, or the belt passes the node by. */
@@ -175,7 +175,7 @@ function withoutLoose(nodes: readonly LoopNode[], at: number): { kept: readonly 
 function encloses({ spans }: BeltLoop, { x, y }: Point): boolean {
   const corners = spans.flatMap(({ from, to }) => [from, to]);
   const crossings = corners.filter((corner, index) => {
-    const next = corners[(index + 1) % corners.length] ?? corner;
+    const next = corners[(index + 1) % corners.length] as Point;
     if (corner.y > y === next.y > y) return false;
     return x < corner.x + ((y - corner.y) / (next.y - corner.y)) * (next.x - corner.x);
   });

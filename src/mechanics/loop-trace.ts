@@ -56,7 +56,7 @@ export function traceLoop(nodes: readonly LoopNode[]): BeltLoop | LoopFlaw {
   const wrong = misplaced(nodes);
   if (wrong !== undefined) return wrong;
   const spans = nodes.map((node, index) => spanBetween(node, following(nodes, index)));
-  const wraps = nodes.map((node, index) => wrapOf(node, spans[(index || nodes.length) - 1], spans[index]));
+  const wraps = nodes.map((node, index) => wrapOf(node, spans.at(index - 1) as LoopSpan, spans[index] as LoopSpan));
   const tangled = untouched(nodes, wraps) ?? crossing(nodes, spans, wraps) ?? through(nodes, spans);
   if (tangled !== undefined) return tangled;
   let length = 0;
@@ -76,7 +76,7 @@ function misplaced(nodes: readonly LoopNode[]): LoopFlaw | undefined {
   const vague = nodes.findIndex(({ x, y, radius }) => !Number.isFinite(x + y + radius));
   if (vague >= 0) return flaw("vague", vague, vague, 0, 0);
   const flat = nodes.findIndex(({ radius }) => radius <= 0);
-  if (flat >= 0) return flaw("flat", flat, flat, nodes[flat]?.radius ?? 0, 0);
+  if (flat >= 0) return flaw("flat", flat, flat, (nodes[flat] as LoopNode).radius, 0);
   const inside = nodes.filter((node) => node.inside).length;
   if (inside < 2) return flaw("outside", 0, 0, inside, 2);
   for (let at = 0; at < nodes.length; at++) {
@@ -118,8 +118,8 @@ function spanBetween(from: LoopNode, to: LoopNode): LoopSpan {
 }
 
 /** The angle over which the belt lies on a node, rad; a wrap of nothing stays nothing when rounding makes it less. */
-function wrapOf(node: LoopNode, before: LoopSpan | undefined, after: LoopSpan | undefined): number {
-  const turn = (signOf(node) * ((after?.direction ?? 0) - (before?.direction ?? 0))) / DEGREES;
+function wrapOf(node: LoopNode, before: LoopSpan, after: LoopSpan): number {
+  const turn = (signOf(node) * (after.direction - before.direction)) / DEGREES;
   const wrap = turn - TURN * Math.floor(turn / TURN);
   return wrap > TURN - GUARD ? 0 : wrap;
 }

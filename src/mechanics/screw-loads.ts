@@ -37,13 +37,13 @@ export function screwLoads(
   if (isRefusal(shares)) return shares;
   const loads = [shares.onA, shares.onB, shares.onC];
   const least = Math.min(...loads);
-  const lifted = screws[loads.indexOf(least)];
-  if (least < -GUARD * weight && lifted !== undefined) return outside(screws, lifted, least, centre);
-  return screws.map(({ name }, index) => ({ name, load: Math.max(0, loads[index] ?? 0) }));
+  const lifted = screws[loads.indexOf(least)] as PlacedScrew;
+  if (least < -GUARD * weight) return outside(screws, lifted, least, centre);
+  return screws.map(({ name }, index) => ({ name, load: Math.max(0, loads[index] as number) }));
 }
 
 function outside(screws: readonly PlacedScrew[], lifted: PlacedScrew, load: number, centre: Point): Refusal {
-  const sides = screws.map((from, index) => ({ from, to: screws[(index + 1) % screws.length] ?? from }));
+  const sides = screws.map((from, index) => ({ from, to: screws[(index + 1) % screws.length] as PlacedScrew }));
   const by = brief(Math.min(...sides.map((side) => distanceToSegment(centre, side))));
   const at = `x ${brief(centre.x)}, y ${brief(centre.y)} mm`;
   const pull = `${lifted.name} would pull with ${brief(-load)} N`;

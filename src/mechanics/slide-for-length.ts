@@ -1,4 +1,4 @@
-import { isRefusal, type Refusal, refuse } from "../core/calculation.ts";
+import { type Refusal, refuse } from "../core/calculation.ts";
 import { type BeltLoop, beltLoop, type LoopNode } from "./belt-loop.ts";
 import { brief } from "./bounded.ts";
 import type { Point } from "./point.ts";
@@ -25,9 +25,7 @@ export interface SlidePosition {
 
 /** Below this change of length per mm a slide hardly tightens the belt. */
 const LEAST_SENSITIVITY = 0.2;
-/** Steps of the search in a stretch; two or three are enough unless the length hardly changes. */
-const STEPS = 100;
-/** Share of a length that its own rounding leaves open. */
+/** Share of a length, or of a place on the slide, that rounding leaves open. */
 const NOISE = 4 * Number.EPSILON;
 
 /** A slide looked at once, for as many lengths as are asked. */
@@ -63,9 +61,9 @@ export function lengthOnSlide(nodes: readonly LoopNode[], slide: Slide): LengthO
 function positionAt(nodes: readonly LoopNode[], slide: Slide, { at, slope }: SlidePlace): SlidePosition | Refusal {
   const index = nodes.findIndex(({ name }) => name === slide.node);
   const placed = nodes.map((each, place) => (place === index ? movedBy(each, slide, at) : each));
-  const loop = beltLoop(placed);
-  const node = placed[index];
-  if (isRefusal(loop) || node === undefined) return { refused: "the loop is not sound at its solution" };
+  // A solution is a place where the loop is sound, and the node was found before.
+  const loop = beltLoop(placed) as BeltLoop;
+  const node = placed[index] as LoopNode;
   if (Math.abs(slope) >= LEAST_SENSITIVITY) {
     return { at, node: { x: node.x, y: node.y }, sensitivity: slope, loop };
   }
@@ -87,19 +85,18 @@ function solved(look: Look, { low, high }: Stretch, length: number): SlidePlace 
   if (!(short(low) * short(high) < 0)) return undefined;
   let [left, right, last] = [low, high, low];
   let next = low.at + ((high.at - low.at) * short(low)) / (high.length - low.length);
-  for (let step = 0; step < STEPS; step++) {
+  for (;;) {
     const place = look(next);
     if (place === undefined) return undefined;
     if (short(place) * short(low) > 0) left = place;
     else right = place;
-    if (Math.abs(short(place)) <= NOISE * length) return place;
+    const open = Math.min(Math.abs(short(place)), right.at - left.at);
+    if (open <= NOISE * (length + Math.abs(next))) return place;
     const newton = place.at + short(place) / place.slope;
     const quick = newton > left.at && newton < right.at && 2 * Math.abs(short(place)) <= Math.abs(short(last));
     next = quick ? newton : left.at + (right.at - left.at) / 2;
-    if (next <= left.at || next >= right.at) return place;
     last = place;
   }
-  return last;
 }
 
 function noPlace(slide: Slide, stretches: readonly Stretch[], length: number): Refusal {

@@ -1,4 +1,4 @@
-import { isFlaw, type LoopNode, traceLoop } from "./loop-trace.ts";
+import { isFlaw, type LoopNode, type LoopSpan, traceLoop } from "./loop-trace.ts";
 
 export interface Slide {
   /** Name of the node that moves. */
@@ -38,23 +38,22 @@ export function movedBy<Node extends LoopNode>(node: Node, { direction }: Slide,
 }
 
 /**
- * Returns how to look at places of a slide of a node.
+ * Returns how to look at places of a slide; its node is one of the nodes.
  *
  * A node that moves pulls at the belt along its two spans, so that the length changes by the difference of their
  * directions along the slide; the wraps give no part of it. Source: plane geometry.
  */
 export function lookAlong(nodes: readonly LoopNode[], slide: Slide): Look {
   const index = nodes.findIndex(({ name }) => name === slide.node);
-  const node = nodes[index];
-  if (node === undefined) return () => undefined;
+  const node = nodes[index] as LoopNode;
   const placed = [...nodes];
   const pull = (direction: number) => Math.cos(((direction - slide.direction) * Math.PI) / 180);
   return (at) => {
     placed[index] = movedBy(node, slide, at);
     const loop = traceLoop(placed);
     if (isFlaw(loop)) return undefined;
-    const [before, after] = [loop.spans[(index || nodes.length) - 1], loop.spans[index]];
-    return { at, length: loop.length, slope: pull(before?.direction ?? 0) - pull(after?.direction ?? 0) };
+    const [before, after] = [loop.spans.at(index - 1) as LoopSpan, loop.spans[index] as LoopSpan];
+    return { at, length: loop.length, slope: pull(before.direction) - pull(after.direction) };
   };
 }
 

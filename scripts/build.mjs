@@ -1,8 +1,9 @@
 // Bundles the command line into dist/: a small start file, the program itself in one file so that a cold start reads
-// little, what V8 compiled of it in a trial run, and the kernel's wasm.
+// little, what V8 compiled of it in a trial run, and the kernel's wasm. All of it is made in a folder beside dist/ and
+// put in its place at the end, so that a run of the tool meanwhile finds the whole old or the whole new program.
 
 import { spawnSync } from "node:child_process";
-import { copyFile, mkdir, mkdtemp, rm } from "node:fs/promises";
+import { chmod, copyFile, mkdtemp, rename, rm } from "node:fs/promises";
 import { createRequire } from "node:module";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
@@ -22,31 +23,58 @@ const common = {
   logLevel: "warning",
 };
 
-await rm("dist", { recursive: true, force: true });
-await mkdir("dist");
-await copyFile(require.resolve("manifold-3d/manifold.wasm"), "dist/manifold.wasm");
-await build({
-  ...common,
-  entryPoints: ["src/cli/main.ts"],
-  outfile: "dist/tramwright.cjs",
-  define: { TRAMWRIGHT_VERSION: JSON.stringify(version) },
-  banner: { js: "#!/usr/bin/env node" },
-});
-await build({
-  ...common,
-  entryPoints: ["src/cli/run.ts"],
-  outfile: "dist/program.cjs",
-  define: { "import.meta.url": "__moduleUrl" },
-  banner: { js: 'const __moduleUrl = require("node:url").pathToFileURL(__filename).href;' },
-});
+/** Writes the whole program into a folder. */
+async function bundle(folder) {
+  await copyFile(require.resolve("manifold-3d/manifold.wasm"), join(folder, "manifold.wasm"));
+  await build({
+    ...common,
+    entryPoints: ["src/cli/main.ts"],
+    outfile: join(folder, "tramwright.cjs"),
+    define: { TRAMWRIGHT_VERSION: JSON.stringify(version) },
+    banner: { js: "#!/usr/bin/env node" },
+  });
+  await build({
+    ...common,
+    entryPoints: ["src/cli/run.ts"],
+    outfile: join(folder, "program.cjs"),
+    define: { "import.meta.url": "__moduleUrl" },
+    banner: { js: 'const __moduleUrl = require("node:url").pathToFileURL(__filename).href;' },
+  });
+}
 
-// The trial run makes one part of each kind, so that what a first `make` needs is compiled beforehand.
-const trial = await mkdtemp(join(tmpdir(), "tramwright-build-"));
-const words = ["make", "screw-foot", "tram-mount", "wheel-plate", "-o", trial, "--quiet"];
-const environment = { ...process.env, TRAMWRIGHT_KEEP_COMPILED: "1" };
-const { status } = spawnSync(process.execPath, ["dist/tramwright.cjs", ...words], {
-  env: environment,
-  stdio: "ignore",
-});
-await rm(trial, { recursive: true });
-if (status !== 0) throw new Error(`the trial run ended with ${status}`);
+/** Makes one part of each kind, so that what a first `make` needs is compiled beforehand, beside the program. */
+async function tryOut(folder) {
+  const trial = await mkdtemp(join(tmpdir(), "tramwright-build-"));
+  const words = ["make", "screw-foot", "tram-mount", "wheel-plate", "-o", trial, "--quiet"];
+  const environment = { ...process.env, TRAMWRIGHT_KEEP_COMPILED: "1" };
+  const program = join(folder, "tramwright.cjs");
+  const { status } = spawnSync(process.execPath, [program, ...words], { env: environment, stdio: "ignore" });
+  await rm(trial, { recursive: true });
+  if (status !== 0) throw new Error(`the trial run ended with ${status}`);
+}
+
+/** Puts the new folder where the old one is; a build that runs beside this one may be first, and is replaced. */
+async function swap(folder, target) {
+  for (let attempt = 0; ; attempt++) {
+    const old = `${folder}-old-${attempt}`;
+    await rename(target, old).catch(() => undefined);
+    try {
+      await rename(folder, target);
+      return;
+    } catch (thrown) {
+      if (attempt === 5) throw thrown;
+    } finally {
+      await rm(old, { recursive: true, force: true });
+    }
+  }
+}
+
+const fresh = await mkdtemp(".dist-");
+try {
+  await bundle(fresh);
+  await chmod(fresh, 0o755);
+  await tryOut(fresh);
+  await swap(fresh, "dist");
+} finally {
+  await rm(fresh, { recursive: true, force: true });
+}

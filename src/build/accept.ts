@@ -1,12 +1,14 @@
+import { DEFECTS, type Defect, type DefectName } from "../core/defects.ts";
 import type { Diagnostic } from "../core/diagnostic.ts";
 import { nearest } from "../core/nearest.ts";
 import type { AnyFamily } from "../parts/family.ts";
 import type { Acceptance } from "./request.ts";
 
+const GENERAL = Object.entries<Defect>(DEFECTS);
 /** Checks on the finished mesh, which every family has. */
-const MESH_CHECKS = ["part-in-keep-out", "wall-too-thin", "overhang-needs-support", "contact-face-missing"];
+const MESH_CHECKS = GENERAL.filter(([, { excusable }]) => excusable).map(([name]) => name);
 /** Found on the finished mesh or in the file itself: no reason makes these right. */
-const NEVER = ["mesh-not-sound", "preset-does-not-resolve"];
+const NEVER = GENERAL.filter(([, { excusable }]) => !excusable).map(([name]) => name);
 
 /** Returns the diagnostics with every accepted error turned into a warning that repeats the reason. */
 export function applyAcceptance(
@@ -48,5 +50,12 @@ export function acceptedAny(diagnostics: readonly Diagnostic[], accept: readonly
 
 function refused(index: number, says: string, set: string): Diagnostic {
   const why = "an acceptance that does not fit would hide nothing, or hide what cannot work";
-  return { name: "preset-does-not-resolve", level: "error", path: ["accept", index, "check"], says, why, set };
+  return {
+    name: "preset-does-not-resolve" satisfies DefectName,
+    level: "error",
+    path: ["accept", index, "check"],
+    says,
+    why,
+    set,
+  };
 }

@@ -1,3 +1,4 @@
+import type { DefectName } from "../core/defects.ts";
 import { count, type Diagnostic, hasErrors } from "../core/diagnostic.ts";
 import type { Kernel } from "../geometry/kernel.ts";
 import type { Mesh, Vec3 } from "../geometry/mesh.ts";
@@ -50,12 +51,29 @@ export function designPart(request: Request): {
   return { design, diagnostics, ...mark };
 }
 
+/** A part worked out and drawn, not yet built. With an error from the arithmetic nothing is drawn. */
+export interface Draft {
+  readonly request: Request;
+  readonly design: Design;
+  readonly pieces: readonly Piece[];
+  readonly diagnostics: readonly Diagnostic[];
+  readonly mark?: string;
+}
+
+/** Returns everything about a part that needs no kernel. */
+export function draftPart(request: Request): Draft {
+  const drawn = designPart(request);
+  return { ...drawn, request, pieces: hasErrors(drawn.diagnostics) ? [] : drawn.design.pieces() };
+}
+
 /** Builds and verifies a part. With an error from the arithmetic there is nothing to build and `pieces` is empty. */
 export function make(request: Request, kernel: Kernel): Made {
-  const { design, diagnostics, mark } = designPart(request);
+  return makeDraft(draftPart(request), kernel);
+}
+
+/** Builds and verifies what was drawn. */
+export function makeDraft({ request, design, pieces, diagnostics, mark }: Draft, kernel: Kernel): Made {
   const hash = hashOf(request);
-  if (hasErrors(diagnostics)) return { request, design, hash, pieces: [], diagnostics };
-  const pieces = design.pieces();
   const wanted = asWanted(request, mark) ?? pieces;
   const built = pieces.map((piece, index) => buildPiece(piece, wanted[index] ?? piece, request.printer, kernel));
   const found = applyAcceptance(
@@ -134,12 +152,12 @@ function uncalibrated({ calibrated }: Request): Diagnostic[] {
   if (calibrated) return [];
   return [
     {
-      name: "printer-not-calibrated",
+      name: "printer-not-calibrated" satisfies DefectName,
       level: "warning",
       path: ["printer"],
       says: "no printer calibration was given, so usual values stand in for yours",
       why: "printers differ by some tenths of a millimetre in hole size, which is a bearing that drops through or sticks",
-      set: "printer: <file of your printer>, from a printed fit test",
+      set: "printer: <file of your printer>, from a printed test piece: tramwright explain printer",
     },
   ];
 }

@@ -6,7 +6,8 @@ import { stl } from "../outputs/stl.ts";
 import type { Companion } from "../parts/family.ts";
 import { FAMILIES } from "../parts/index.ts";
 import { type Figures, figuresOf } from "./figures.ts";
-import { type Made, type MadePiece, make } from "./make.ts";
+import { type Draft, draftPart, type Made, type MadePiece, makeDraft } from "./make.ts";
+import { sheetFile, solidFile } from "./output-names.ts";
 import type { Request } from "./request.ts";
 
 /** A finished file, not yet on the disk. */
@@ -30,11 +31,20 @@ export interface Finished {
   readonly files: readonly FinishedFile[];
 }
 
-/** Returns the part that was asked for and, behind it, every part that it needs of other families. */
+/** Returns the part that was asked for and, behind it, every part that it needs of other families, all but built. */
+export function draftOrder(request: Request): Draft[] {
+  const main = draftPart(request);
+  return [main, ...main.design.companions.map((companion) => draftPart(companionRequest(request, companion)))];
+}
+
+/** Returns the part that was asked for and its companions, built, verified and as files. */
 export function finishOrder(request: Request, kernel: Kernel): Finished[] {
-  const made = make(request, kernel);
-  const companions = made.design.companions.map((companion) => companionRequest(request, companion));
-  return [finish(made), ...companions.map((one) => finish(make(one, kernel)))];
+  return finishDrafts(draftOrder(request), kernel);
+}
+
+/** Builds, verifies and writes down what was drawn. */
+export function finishDrafts(drafts: readonly Draft[], kernel: Kernel): Finished[] {
+  return drafts.map((draft) => finish(makeDraft(draft, kernel)));
 }
 
 function companionRequest(request: Request, companion: Companion): Request {
@@ -43,7 +53,7 @@ function companionRequest(request: Request, companion: Companion): Request {
     throw new Error(`${request.family.name} asks for a ${companion.family}, which does not exist`);
   return {
     ...request,
-    name: `${request.name}-${family.name}`,
+    name: `${request.name}-${companion.role}`,
     family,
     parameters: family.schema.parse(companion.parameters),
     accept: [],
@@ -54,14 +64,13 @@ function companionRequest(request: Request, companion: Companion): Request {
 
 function finish(made: Made): Finished {
   const { request, design, hash, diagnostics } = made;
-  const pieces = made.pieces.map((piece): FinishedPiece => {
-    const suffix = piece.piece.name === "" ? "" : `-${piece.piece.name}`;
-    return {
-      file: `${request.name}${suffix}.stl`,
+  const pieces = made.pieces.map(
+    (piece): FinishedPiece => ({
+      file: solidFile(request.name, piece.piece),
       made: piece,
       figures: figuresOf(piece, design, request.printer),
-    };
-  });
+    }),
+  );
   return { made, pieces, files: hasErrors(diagnostics) ? [] : filesOf(made, pieces, hash, diagnostics) };
 }
 
@@ -85,5 +94,5 @@ function filesOf(
     pieces: pieces.map(({ file, made: { piece }, figures }) => ({ file, piece, ...figures })),
     diagnostics,
   });
-  return [...solids, { name: `${request.name}.md`, bytes: new TextEncoder().encode(text) }];
+  return [...solids, { name: sheetFile(request.name), bytes: new TextEncoder().encode(text) }];
 }

@@ -1,3 +1,4 @@
+import type { DefectName } from "../core/defects.ts";
 import type { Diagnostic } from "../core/diagnostic.ts";
 import type { Body } from "../geometry/kernel.ts";
 import type { Mesh, Vec3 } from "../geometry/mesh.ts";
@@ -44,7 +45,7 @@ function entered(keepOuts: readonly KeepOut[], body: Body, level: "error" | "war
 
 function clash(name: string, volume: number, level: "error" | "warning"): Diagnostic {
   return {
-    name: "part-in-keep-out",
+    name: "part-in-keep-out" satisfies DefectName,
     level,
     path: [],
     says: `the part reaches ${volume.toFixed(2)} mm3 into the space of the ${name}`,
@@ -63,7 +64,7 @@ function missed(contact: Contact, mesh: Mesh): Diagnostic[] {
   if (area >= TOUCH * contact.area) return [];
   return [
     {
-      name: "contact-face-missing",
+      name: "contact-face-missing" satisfies DefectName,
       level: "error",
       path: [],
       says: `the ${contact.name} touches on ${area.toFixed(1)} mm2 of ${contact.area.toFixed(1)} mm2`,

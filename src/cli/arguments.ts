@@ -43,7 +43,10 @@ export function readArguments(argv: readonly string[]): Arguments {
     .parseSync() as Record<string, unknown> & { _: (string | number)[] };
   const [command = "", ...operands] = parsed._.map((word) => restoreDash(String(word)));
   const given = Object.entries(parsed).filter(([name]) => name !== "_" && name !== "$0");
-  return { command, operands, flags: flagsOf(given), values: valuesOf(given) };
+  const values = valuesOf(given);
+  const [empty] = VALUES.filter((name) => values[name]?.includes(""));
+  if (empty !== undefined) throw trouble(`--${empty} needs a value behind it`);
+  return { command, operands, flags: flagsOf(given), values };
 }
 
 /** yargs turns a lone "-" into an empty text; it travels as a word of its own. */

@@ -8,7 +8,9 @@ import {
   readFileSync,
   readSync,
   renameSync,
+  rmdirSync,
   rmSync,
+  statSync,
   writeFileSync,
   writeSync,
 } from "node:fs";
@@ -30,10 +32,17 @@ const staging = new Set<string>();
 
 /** Returns the text of a file; a file that cannot be read ends the program with the reason. */
 export function readText(path: string): string {
+  const read = tryText(path);
+  if ("text" in read) return read.text;
+  throw trouble(`cannot read ${path}: ${read.reason}`, EXIT.files);
+}
+
+/** Returns the text of a file, or why it cannot be read. */
+export function tryText(path: string): { readonly text: string } | { readonly reason: string } {
   try {
-    return readFileSync(path === "-" ? 0 : path, "utf8");
+    return { text: readFileSync(path === "-" ? 0 : path, "utf8") };
   } catch (thrown) {
-    throw trouble(`cannot read ${path}: ${reason(thrown)}`, EXIT.files);
+    return { reason: reason(thrown) };
   }
 }
 
@@ -59,13 +68,16 @@ export function writeShipped(name: string, bytes: Uint8Array): void {
  * so that no target is ever half written. A file that this program did not write is left alone unless `force`.
  */
 export function writeSet(folder: string, files: readonly OutputFile[], force: boolean): void {
+  const blocked = files.map(({ name }) => join(folder, name)).find(isFolder);
+  if (blocked !== undefined) throw trouble(`cannot write ${blocked}: it is a folder`, EXIT.files);
   const foreign = files.filter(({ name }) => !force && isForeign(join(folder, name)));
   if (foreign.length > 0) {
     const names = foreign.map(({ name }) => join(folder, name)).join(", ");
     throw trouble(`${names} was not written by tramwright and is left alone; --force replaces it`, EXIT.files);
   }
+  const made: string[] = [];
   try {
-    mkdirSync(folder, { recursive: true });
+    makeFolder(resolve(folder), made);
     const stage = mkdtempSync(join(folder, ".tramwright-"));
     staging.add(stage);
     try {
@@ -76,7 +88,42 @@ export function writeSet(folder: string, files: readonly OutputFile[], force: bo
       staging.delete(stage);
     }
   } catch (thrown) {
+    // What was made for these files and is still empty goes again.
+    for (const one of made.reverse()) removeEmpty(one);
     throw trouble(`cannot write into ${folder}: ${reason(thrown)}`, EXIT.files);
+  }
+}
+
+/**
+ * Makes a folder and those above it, one at a time, and notes what it made. The recursive call of Node asks for ever
+ * where a folder exists but refuses new ones as if it did not (/proc).
+ */
+function makeFolder(path: string, made: string[]): void {
+  if (isFolder(path)) return;
+  if (dirname(path) !== path) makeFolder(dirname(path), made);
+  try {
+    mkdirSync(path);
+    made.push(path);
+  } catch (thrown) {
+    // Another run may have made it in between.
+    if (isFolder(path)) return;
+    throw (thrown as { code?: string }).code === "ENOENT" ? new Error("no folder can be made there") : thrown;
+  }
+}
+
+function isFolder(path: string): boolean {
+  try {
+    return statSync(path).isDirectory();
+  } catch {
+    return false;
+  }
+}
+
+function removeEmpty(path: string): void {
+  try {
+    rmdirSync(path);
+  } catch {
+    // It holds something: it stays.
   }
 }
 
@@ -117,6 +164,9 @@ const REASONS: Readonly<Record<string, string>> = {
   EISDIR: "it is a folder",
   ENOTDIR: "a file stands where a folder should be",
   ENOSPC: "the disk is full",
+  ENAMETOOLONG: "the name is too long",
+  ELOOP: "its links go in a circle",
+  EIO: "the disk does not answer",
   EEXIST: "a file stands where a folder should be",
 };
 

@@ -43,9 +43,9 @@ export const COMMANDS: Readonly<Record<string, Help>> = {
     options: [SET, PRINTER, ["-q, --quiet", "errors and warnings only"], ...SHARED],
   },
   parts: {
-    summary: "the families of parts; one family: parameters, dimensions, checks",
+    summary: "the families of parts; one family: parameters, dimensions, checks; or the printer",
     examples: ["tramwright parts", "tramwright parts tram-mount"],
-    usage: "tramwright parts [family]",
+    usage: "tramwright parts [family or printer]",
     options: SHARED,
   },
   explain: {
@@ -55,8 +55,9 @@ export const COMMANDS: Readonly<Record<string, Help>> = {
       "tramwright explain seat --preset my-foot.yaml",
       "tramwright explain spring-rate",
       "tramwright explain washer-spans-both-rings",
+      "tramwright explain printer",
     ],
-    usage: "tramwright explain <number, calculation, check or source>",
+    usage: "tramwright explain <number, calculation, check, source or printer>",
     options: [["--preset file", "works the number out for this preset"], SET, PRINTER, ...SHARED],
   },
   stock: {

@@ -2,15 +2,18 @@ import { resolve } from "node:path";
 import type { Request } from "../build/request.ts";
 import type { Diagnostic } from "../core/diagnostic.ts";
 import { FAMILIES } from "../parts/index.ts";
-import { locatedIn, type PartPreset, parseParameters, readPartPreset } from "../presets/part-preset.ts";
+import { unresolved } from "../presets/issue.ts";
+import { locatedIn, type PartPreset, parseParameters, readPartPreset, slugFrom } from "../presets/part-preset.ts";
 import { readPrinterPreset } from "../presets/printer-preset.ts";
 import { type Located, readValue, readYaml, type YamlFile } from "../presets/read.ts";
 import { type Printer, UNCALIBRATED } from "../printing/printer.ts";
-import { besideFile, exists, readText } from "./files.ts";
+import { besideFile, exists, readText, tryText } from "./files.ts";
 import { trouble } from "./io.ts";
 
 /** One thing to make, as far as its file could be understood. */
 export interface Loaded {
+  /** The preset's file, as messages name it. */
+  readonly file: string;
   readonly request: Request | undefined;
   readonly messages: readonly Located[];
   /** Puts a diagnostic of the part at its place in the file. */
@@ -32,7 +35,8 @@ export function load(target: string, options: Options): Loaded {
   if (!exists(target) && target !== "-" && !/[./\\]/.test(target)) throw trouble(unknownTarget(target));
   const file = readYaml(target === "-" ? "standard input" : target, readText(target));
   const { value, complaints } = readPartPreset(file);
-  if (value === undefined) return { request: undefined, messages: complaints, locate: (one) => locatedIn(file, one) };
+  if (value === undefined)
+    return { file: file.name, request: undefined, messages: complaints, locate: (one) => locatedIn(file, one) };
   const rest = complete(file, value, target, options);
   const request = complaints.length > 0 ? undefined : rest.request;
   return { ...rest, request, messages: [...complaints, ...rest.messages] };
@@ -41,25 +45,26 @@ export function load(target: string, options: Options): Loaded {
 function complete(file: YamlFile, preset: PartPreset, target: string, { set, printer }: Options): Loaded {
   const parameters = withSettings(preset, set);
   const { value, complaints } = parseParameters(preset.family, parameters);
-  const calibration = calibrationOf(preset, target, printer);
+  const calibration = calibrationOf(file, preset, target, printer);
   const locate = (one: Diagnostic) =>
     locatedIn(file, belongsOutside(one) ? one : { ...one, path: ["parameters", ...one.path] });
   const messages = [...complaints.map((one) => locatedIn(file, one)), ...calibration.messages];
-  if (value === undefined || calibration.printer === undefined) return { request: undefined, messages, locate };
+  if (value === undefined || calibration.printer === undefined)
+    return { file: file.name, request: undefined, messages, locate };
   const request = {
-    name: preset.name ?? slugOf(target),
+    name: preset.name ?? slugFrom(target.replace(/^.*[\\/]/, "").replace(/\.ya?ml$/, "")),
     family: preset.family,
     parameters: value,
     printer: calibration.printer,
     calibrated: calibration.calibrated,
     accept: preset.accept,
   };
-  return { request, messages, locate };
+  return { file: file.name, request, messages, locate };
 }
 
 /** Checks point into the parameters; the file's outer keys are named as they are. */
 function belongsOutside({ path }: Diagnostic): boolean {
-  return ["accept", "printer", "part", "format", "parameters"].includes(String(path[0]));
+  return ["accept", "name", "printer", "part", "format", "parameters"].includes(String(path[0]));
 }
 
 interface Calibration {
@@ -68,15 +73,25 @@ interface Calibration {
   readonly messages: readonly Located[];
 }
 
-function calibrationOf(preset: PartPreset, target: string, chosen: string | undefined): Calibration {
-  const path = chosen ?? (preset.printer === undefined ? undefined : besideFile(target, preset.printer));
-  if (path === undefined) return { printer: UNCALIBRATED, calibrated: false, messages: [] };
-  return loadPrinter(shortest(path));
+function calibrationOf(file: YamlFile, preset: PartPreset, target: string, chosen: string | undefined): Calibration {
+  if (chosen !== undefined) return loadPrinter(shortest(chosen));
+  if (preset.printer === undefined) return { printer: UNCALIBRATED, calibrated: false, messages: [] };
+  const path = shortest(besideFile(target, preset.printer));
+  const read = tryText(path);
+  if ("text" in read) return calibration(path, read.text);
+  const says = `the printer file ${path} cannot be read: ${read.reason}`;
+  const set = "printer: the path of your printer's file from the folder of this preset, or leave it out";
+  const missing = locatedIn(file, unresolved(["printer"], says, set));
+  return { printer: undefined, calibrated: false, messages: [missing] };
 }
 
-/** Returns the calibration in a file. */
+/** Returns the calibration in a file. A missing file ends the program; a wrong one is answered. */
 export function loadPrinter(path: string): Calibration {
-  const { value, complaints } = readPrinterPreset(readYaml(path, readText(path)));
+  return calibration(path, readText(path));
+}
+
+function calibration(path: string, text: string): Calibration {
+  const { value, complaints } = readPrinterPreset(readYaml(path, text));
   return { printer: value, calibrated: true, messages: complaints };
 }
 
@@ -116,15 +131,6 @@ function lay(into: Record<string, unknown>, [first = "", ...rest]: readonly stri
   const next = typeof inner === "object" && inner !== null ? inner : inner === undefined ? {} : { row: inner };
   into[first] = next;
   lay(next as Record<string, unknown>, rest, value);
-}
-
-function slugOf(target: string): string {
-  const base = target.replace(/^.*[\\/]/, "").replace(/\.ya?ml$/, "");
-  const slug = base
-    .toLowerCase()
-    .replace(/[^a-z0-9]+/g, "-")
-    .replace(/^-+|-+$/g, "");
-  return slug === "" ? "part" : slug.slice(0, 60);
 }
 
 function unknownTarget(target: string): string {

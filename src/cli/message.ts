@@ -5,6 +5,9 @@ import { amount, harmless, wrap } from "./screen.ts";
 
 const INK: Readonly<Record<Level, Ink>> = { error: "red", warning: "yellow", note: "blue" };
 const WIDTH = 96;
+/** The widest first line, and how far what goes on below it stands in. */
+const SCREEN = 98;
+const INDENT = 4;
 
 /** Returns the messages in the order of their places, equal ones once. */
 export function inOrder(messages: readonly Located[]): Located[] {
@@ -34,7 +37,13 @@ export function messageLines({ file, place, diagnostic }: Located, paint: Paint)
     ),
   );
   const excerpt = place === undefined || level === "note" ? [] : marked(place.text, place.column, place.width);
-  return [`${where}: ${paint(INK[level], `${level}:`)} ${paint("bold", harmless(says))}`, ...excerpt, ...detail];
+  const [first = "", ...more] = wrap(harmless(says), SCREEN - INDENT, SCREEN - `${where}: ${level}: `.length);
+  return [
+    `${where}: ${paint(INK[level], `${level}:`)} ${paint("bold", first)}`,
+    ...more.map((line) => `${" ".repeat(INDENT)}${paint("bold", line)}`),
+    ...excerpt,
+    ...detail,
+  ];
 }
 
 function marked(text: string, column: number, width: number): string[] {

@@ -15,7 +15,8 @@ export function loadProgram(): { readonly program: Program; readonly keepCompile
   const path = join(__dirname, FILE);
   const compiled = exists(join(__dirname, COMPILED)) ? { cachedData: readShipped(COMPILED) } : {};
   const source = Module.wrap(readShipped(FILE).toString("latin1"));
-  const script = new Script(source, { filename: path, ...compiled });
+  // The name is kept with what was compiled, and the trial run has the program in another folder: the bare name holds.
+  const script = new Script(source, { filename: FILE, ...compiled });
   const module = { exports: {} as Program };
   script.runInThisContext()(module.exports, createRequire(path), module, path, __dirname);
   return { program: module.exports, keepCompiled: () => writeShipped(COMPILED, script.createCachedData()) };

@@ -1,5 +1,6 @@
 import { nearest } from "../core/nearest.ts";
 import { loadKernel } from "../geometry/kernel.ts";
+import type { Located } from "../presets/read.ts";
 import { UNCALIBRATED } from "../printing/printer.ts";
 import { type Arguments, readArguments, refuseStrangers } from "./arguments.ts";
 import { explain } from "./commands/explain.ts";
@@ -24,10 +25,12 @@ export interface World {
   readonly kernelCode: () => Promise<WebAssembly.Module>;
 }
 
+const COLORS = ["auto", "always", "never"];
+
 /** Runs one command line and returns its exit code. Troubles are thrown for `main` to print. */
 export async function run({ argv, version, environment, terminal, write, kernelCode }: World): Promise<number> {
   const args = readArguments(argv);
-  const io: Io = { ...write, paint: painter(last(args, "color") ?? "auto", environment, terminal) };
+  const io: Io = { ...write, paint: painter(colorOf(args), environment, terminal) };
   if (args.flags.has("version")) return say(io, version);
   const asked = args.command === "help" ? (args.operands[0] ?? "") : args.command;
   if (asked === "" && (args.flags.has("help") || args.command === "help" || argv.length === 0))
@@ -96,10 +99,16 @@ function explainCommand(args: Arguments, io: Io): number {
   const json = args.flags.has("json");
   const preset = last(args, "preset") ?? (args.values.set === undefined ? undefined : what.split(".")[0]);
   const chosen = last(args, "printer");
-  const printer = chosen === undefined ? UNCALIBRATED : (loadPrinter(chosen).printer ?? UNCALIBRATED);
-  if (preset === undefined) return explain({ what, json }, io, printer);
+  const complain = (messages: readonly Located[]) => {
+    for (const message of inOrder(messages)) for (const line of messageLines(message, io.paint)) io.err(line);
+  };
+  if (preset === undefined) {
+    const { printer, messages } = chosen === undefined ? { printer: UNCALIBRATED, messages: [] } : loadPrinter(chosen);
+    complain(messages);
+    return printer === undefined ? EXIT.errors : explain({ what, json }, io, printer);
+  }
   const { request, messages } = load(preset, { set: args.values.set ?? [], printer: chosen });
-  for (const message of inOrder(messages)) for (const line of messageLines(message, io.paint)) io.err(line);
+  complain(messages);
   if (request === undefined) return EXIT.errors;
   return explain(
     { what, family: request.family.name, parameters: { ...request.parameters }, json },
@@ -109,6 +118,12 @@ function explainCommand(args: Arguments, io: Io): number {
 }
 
 const last = ({ values }: Arguments, name: string): string | undefined => values[name]?.at(-1);
+
+function colorOf(args: Arguments): string {
+  const color = last(args, "color") ?? "auto";
+  if (COLORS.includes(color)) return color;
+  throw trouble(`--color takes auto, always or never, not ${color}`);
+}
 
 function say(io: Io, words: string): number {
   io.out(words);

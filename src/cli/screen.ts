@@ -1,10 +1,14 @@
 import type { Unit } from "../core/unit.ts";
 
-/** Returns a number as a builder reads it: at most 4 significant digits, two decimals where a dimension needs them. */
+/**
+ * Returns a number as a builder reads it: at most 4 significant digits, two decimals where a dimension needs them, and
+ * two digits of what is smaller than they show.
+ */
 export function figure(value: number, unit: Unit | "" = ""): string {
   if (value === 0) return "0";
   const size = Math.abs(value);
-  const decimals = unit === "mm" || unit === "deg" ? 2 : Math.max(0, 3 - Math.floor(Math.log10(size)));
+  const first = Math.floor(Math.log10(size));
+  const decimals = unit === "mm" || unit === "deg" ? Math.max(2, 1 - first) : Math.max(0, 3 - first);
   const text = size >= 1e7 || size < 1e-4 ? value.toExponential(3) : value.toFixed(Math.min(decimals, 6));
   return text.includes(".") && !text.includes("e") ? text.replace(/0+$/, "").replace(/\.$/, "") : text;
 }
@@ -42,12 +46,13 @@ export function columns(heads: readonly Column[], rows: readonly (readonly strin
   return [...line(heads.map(({ head }) => head)), rule.join("  "), ...rows.flatMap(line)];
 }
 
-/** Returns the words broken into lines of at most `width` letters. */
-export function wrap(words: string, width: number): string[] {
+/** Returns the words broken into lines of at most `width` letters, the first one of at most `first`. */
+export function wrap(words: string, width: number, first = width): string[] {
   const lines: string[] = [];
   for (const word of words.split(/\s+/).filter((one) => one !== "")) {
     const last = lines.at(-1);
-    if (last !== undefined && last.length + 1 + word.length <= width) lines[lines.length - 1] = `${last} ${word}`;
+    const room = lines.length === 1 ? first : width;
+    if (last !== undefined && last.length + 1 + word.length <= room) lines[lines.length - 1] = `${last} ${word}`;
     else lines.push(word);
   }
   return lines;

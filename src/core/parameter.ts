@@ -1,6 +1,6 @@
 import { z } from "zod";
 import { nearest } from "./nearest.ts";
-import { INSIDE, type Kind, readQuantity } from "./quantity.ts";
+import { INSIDE, type Kind, type Reading, readQuantity } from "./quantity.ts";
 import { findRow, type Row, type Table, type Values } from "./table.ts";
 import type { Unit } from "./unit.ts";
 
@@ -40,18 +40,31 @@ function complain(ctx: z.RefinementCtx, message: string, params: ComplaintParams
   return z.NEVER;
 }
 
+/** Returns a value as a message shows it: short, and text as text. */
+export function presented(value: unknown): string {
+  if (value === undefined || value === null) return "empty";
+  if (typeof value === "string") return JSON.stringify(value.length > 40 ? `${value.slice(0, 37)}...` : value);
+  if (typeof value === "number" && !Number.isFinite(value)) return "no number";
+  if (Array.isArray(value)) return "a list";
+  return typeof value === "object" ? "a block of keys" : String(value);
+}
+
 function quantity(kind: Kind, spec: Spec) {
   const unit = INSIDE[kind];
   const range = `${spec.min} to ${spec.max}`;
   return z
-    .union([z.number(), z.string()], `expected a ${kind}: a number in ${unit}, or text with a unit`)
+    .union([z.number(), z.string()], `expected a ${kind} from ${range} ${unit}, a number or text with a unit`)
     .transform((typed, ctx): number => {
       const reading = typeof typed === "number" ? { value: typed } : readQuantity(typed, kind);
-      if ("wrong" in reading) return complain(ctx, reading.wrong, { set: reading.set });
+      if ("wrong" in reading) {
+        return complain(ctx, reading.wrong, {
+          set: reading.anything ? `a ${kind} from ${range} ${unit}` : reading.set,
+        });
+      }
       const { value } = reading;
       if (value < spec.min || value > spec.max || !Number.isFinite(value)) {
         const limit = value < spec.min ? spec.min : spec.max;
-        const meant = typeof typed === "number" ? "" : ` (${value} ${unit})`;
+        const meant = typeof typed === "number" ? "" : ` (${Number(value.toPrecision(6))} ${unit})`;
         const says = `${spec.meaning} is ${typed}${meant}, outside ${range} ${unit}`;
         return complain(ctx, says, { set: `a value from ${range} ${unit}`, found: value, limit, unit, why: BEYOND });
       }
@@ -75,10 +88,10 @@ export function plainNumber(spec: Spec & { readonly whole?: boolean }) {
     .transform((value, ctx): number => {
       const whole = spec.whole ?? true;
       if (value < spec.min || value > spec.max || (whole && !Number.isInteger(value))) {
-        const limit = value < spec.min ? spec.min : spec.max;
         const kind = whole ? "a whole number" : "a number";
         const says = `${spec.meaning} is ${value}, not ${kind} from ${range}`;
-        return complain(ctx, says, { set: `${kind} from ${range}`, found: value, limit, why: BEYOND });
+        const beyond = value < spec.min ? { limit: spec.min } : value > spec.max ? { limit: spec.max } : {};
+        return complain(ctx, says, { set: `${kind} from ${range}`, found: value, ...beyond, why: BEYOND });
       }
       return value;
     })
@@ -115,7 +128,7 @@ export function label(symbol: string, meaning: string, longest = 16) {
     .string("expected a short text in quotation marks")
     .transform((text, ctx): string => {
       if (text.length <= longest && /^[A-Za-z0-9 .+-]*$/.test(text)) return text;
-      return complain(ctx, "the text cannot be engraved", {
+      return complain(ctx, `${presented(text)} cannot be engraved`, {
         set: `at most ${longest} of the letters A to Z, digits, blank, . - +`,
       });
     })
@@ -152,7 +165,7 @@ export function nominal<V extends Values>({ values, row, measured }: Item<V>): V
 }
 
 function overlay<V extends Values>(table: Table<V>, typed: Record<string, unknown>, ctx: z.RefinementCtx): Item<V> {
-  const { row: key, measured = [], ...own } = typed;
+  const { row: key, measured, ...own } = typed;
   const base = key === undefined ? undefined : findRow(table, String(key));
   if (key !== undefined && base === undefined) return unknownRow(table, String(key), ctx, ["row"]);
   const fields = Object.keys(table.fields);
@@ -162,25 +175,49 @@ function overlay<V extends Values>(table: Table<V>, typed: Record<string, unknow
     if (field === undefined) {
       const set = nearest(name, fields) ?? `one of ${fields.join(", ")}`;
       ctx.addIssue({ code: "custom", path: [name], message: `a ${table.item} has no ${name}`, params: { set } });
-    } else values[name] = readField(field.unit, value, name, ctx);
+    } else values[name] = readField(table, name, value, ctx);
   }
   const missing = fields.filter((name) => !(name in values));
   if (missing.length > 0) {
     return complain(ctx, `this ${table.item} lacks ${missing.join(", ")}`, { set: "row: with a known key" });
   }
-  const list = (measured === true ? Object.keys(own) : measured) as string[];
+  const list = measuredFields(measured, Object.keys(own), fields, ctx);
   const item = key === undefined ? `own ${table.item}` : (base?.key ?? "");
   return { key: item, values: values as V, row: base, measured: list, stated: Object.keys(own) };
 }
 
-function readField(unit: Unit, value: unknown, name: string, ctx: z.RefinementCtx): number | string {
-  if (typeof value === "number" && Number.isFinite(value)) return value;
+/** Returns the fields that were measured: all that are stated, none, or those listed. */
+function measuredFields(typed: unknown, stated: string[], fields: string[], ctx: z.RefinementCtx): string[] {
+  if (typed === undefined || typed === false) return [];
+  if (typed === true) return stated;
+  if (Array.isArray(typed)) {
+    const strange = typed.find((name) => !fields.includes(String(name)));
+    if (strange === undefined) return typed.map(String);
+    const set = nearest(String(strange), fields) ?? `some of ${fields.join(", ")}`;
+    return complain(ctx, `${presented(strange)} is not a size that can be measured here`, { set }, ["measured"]);
+  }
+  const set = "measured: true, or a list of the fields that were measured";
+  return complain(ctx, `it is ${presented(typed)}, neither true nor false nor a list`, { set }, ["measured"]);
+}
+
+/** Returns a field as its table holds it, number or text; anything else is complained of. */
+function readField<V extends Values>(table: Table<V>, name: string, value: unknown, ctx: z.RefinementCtx) {
+  const unit = table.fields[name]?.unit ?? "";
+  const words = table.rows.some((row) => typeof row.values[name] === "string");
+  if (words && (typeof value === "string" || typeof value === "number")) return String(value);
   const kind = (Object.keys(INSIDE) as Kind[]).find((candidate) => INSIDE[candidate] === unit);
-  if (typeof value !== "string" || kind === undefined) return typeof value === "string" ? value : Number.NaN;
-  const reading = readQuantity(value, kind);
-  if ("value" in reading) return reading.value;
-  ctx.addIssue({ code: "custom", path: [name], message: reading.wrong, params: { set: reading.set } });
+  const reading = words ? undefined : fieldNumber(value, kind);
+  if (reading !== undefined && "value" in reading) return reading.value;
+  const takes = words ? "text" : `a number${unit === "" ? "" : ` in ${unit}`}`;
+  const { wrong, set } = reading ?? { wrong: `it is ${presented(value)} and takes ${takes}`, set: takes };
+  ctx.addIssue({ code: "custom", path: [name], message: wrong, params: { set } });
   return Number.NaN;
+}
+
+function fieldNumber(value: unknown, kind: Kind | undefined): Reading | undefined {
+  if (typeof value === "string" && kind !== undefined) return readQuantity(value, kind);
+  const number = typeof value === "string" && value.trim() !== "" ? Number(value) : value;
+  return typeof number === "number" && Number.isFinite(number) ? { value: number } : undefined;
 }
 
 function unknownRow<V extends Values>(table: Table<V>, key: string, ctx: z.RefinementCtx, path: string[] = []): never {
@@ -195,7 +232,10 @@ function unknownRow<V extends Values>(table: Table<V>, key: string, ctx: z.Refin
  */
 export function hardware<V extends Values>(table: Table<V>, meaning: string) {
   return z
-    .union([z.string(), z.number(), z.record(z.string(), z.unknown())], `expected a ${table.item}`)
+    .union(
+      [z.string(), z.number(), z.record(z.string(), z.unknown())],
+      `expected a ${table.item}: a row of stock ${table.name}, or { row: ..., <field>: ... }`,
+    )
     .transform((typed, ctx): Item<V> => {
       if (typeof typed === "object") return overlay(table, typed, ctx);
       const found = findRow(table, String(typed));

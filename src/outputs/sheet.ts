@@ -25,7 +25,11 @@ export interface Sheet {
 
 const fixed = (value: number, digits: number) => value.toFixed(digits).replace(/\.?0+$/, "") || "0";
 const grams = (mass: number) => (mass < 10 ? mass.toFixed(1) : mass.toFixed(0));
-const short = (value: number) => fixed(value, Math.abs(value) >= 100 ? 1 : 3);
+/** Three decimals, one above 100; what is smaller than they show keeps two digits. */
+const short = (value: number) =>
+  value !== 0 && Math.abs(value) < 0.01
+    ? String(Number(value.toPrecision(2)))
+    : fixed(value, Math.abs(value) >= 100 ? 1 : 3);
 
 /** Returns the sheet that lies beside the print: what it is, how to print it, what to buy, measure and look out for. */
 export function sheet(of: Sheet): string {

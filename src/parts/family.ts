@@ -26,6 +26,8 @@ export interface HardwareLine {
 /** Another family's part that this one needs, with the parameters that fit. */
 export interface Companion {
   readonly family: string;
+  /** What it is to the part, a suffix of its file names: no two companions of a part have the same. */
+  readonly role: string;
   readonly parameters: Readonly<Record<string, unknown>>;
   readonly count: number;
 }

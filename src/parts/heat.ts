@@ -1,6 +1,6 @@
 import type { Item } from "../core/parameter.ts";
 import { BLEND_LIMITS, MATERIALS, type Material } from "../printing/materials.ts";
-import { below, type Finding } from "./check.ts";
+import { above, type Finding } from "./check.ts";
 
 /** What is kept between the place and the material's service limit before a warning, K. Source: design rule. */
 const RESERVE = 15;
@@ -20,19 +20,19 @@ export function tooHotIn({ material, temperature, words, cooler }: Place): Findi
   const { key, values } = material;
   const limit = `${key} is good to ${values.serviceLimit.toFixed(0)} °C, and ${words}`;
   const set = [...materialsFor(temperature + RESERVE), cooler].join(", or ");
-  const near = below({
-    value: values.serviceLimit,
+  const near = above({
+    value: temperature,
     unit: "°C",
-    error: temperature,
-    warning: temperature + RESERVE,
-    says: (wanted) => (wanted > temperature ? `${limit}: less than the ${RESERVE} °C of margin` : limit),
+    error: values.serviceLimit,
+    warning: values.serviceLimit - RESERVE,
+    says: (most) => (most < values.serviceLimit ? `${limit}: less than the ${RESERVE} °C of margin` : limit),
     set,
   });
   const blend = blendLimit(material);
   if (near?.level === "error" || blend === undefined || temperature <= blend) return near;
   const says = `${near?.says ?? limit}; filament blends sold as ${key} are good to ${blend} °C only`;
   const own = `material: { row: ${key}, serviceLimit: <of your spool> } if it is no blend`;
-  return { level: "warning", says, set: `${own}, or ${set}`, found: blend, limit: temperature, unit: "°C" };
+  return { level: "warning", says, set: `${own}, or ${set}`, found: temperature, limit: blend, unit: "°C" };
 }
 
 /** The limit of blends sold under the same name; undefined where the user has stated the limit of his own spool. */

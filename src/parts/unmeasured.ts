@@ -1,3 +1,4 @@
+import type { DefectName } from "../core/defects.ts";
 import type { Diagnostic } from "../core/diagnostic.ts";
 import type { Item } from "../core/parameter.ts";
 
@@ -12,7 +13,7 @@ export function unmeasured(given: Readonly<Record<string, unknown>>): Diagnostic
   const listed = [...new Set(names.map(({ name, key }) => `${name} ${key}`))].join(", ");
   return [
     {
-      name: "typical-value-not-measured",
+      name: "typical-value-not-measured" satisfies DefectName,
       level: "note",
       path: [first.name],
       says: `sizes as usually sold, not measured: ${listed}`,

@@ -1,50 +1,131 @@
-import type { z } from "zod";
+import { z } from "zod";
+import type { DefectName } from "../core/defects.ts";
 import type { Diagnostic, Path } from "../core/diagnostic.ts";
 import { nearest } from "../core/nearest.ts";
-import type { ComplaintParams } from "../core/parameter.ts";
+import { type ComplaintParams, metaOf, presented } from "../core/parameter.ts";
+import { bare, keysAt, schemaAt, valueAt } from "./walk.ts";
 
 const STRANGE_KEY = "a misspelled key would leave the default in its place without a word";
 const WHY = "a preset that does not say what it means would make a part that does not fit";
 
-/**
- * Returns what a schema found as Diagnostics, `under` being where the checked data stands in the file. Unknown keys are
- * answered with the nearest of `known`.
- */
-export function complaintsOf(error: z.ZodError, under: Path, known: readonly string[]): Diagnostic[] {
-  return error.issues.flatMap((issue) => fromIssue(issue, under, known));
+/** What was checked, against what, and where it stands in its file. */
+export interface Checked {
+  readonly schema: z.ZodType;
+  readonly data: unknown;
+  readonly under: Path;
+  /** The name of the defect where a value is wrong. */
+  readonly name?: DefectName;
 }
 
-function fromIssue(issue: z.core.$ZodIssue, under: Path, known: readonly string[]): Diagnostic[] {
-  const path = [...under, ...issue.path.map((step) => (typeof step === "number" ? step : String(step)))];
-  const key = path.filter((step) => typeof step === "string").at(-1) ?? "";
-  if (issue.code === "unrecognized_keys") {
-    return issue.keys.map((unknown) => {
-      const close = nearest(unknown, known);
-      const set = close === undefined ? `one of ${known.join(", ")}` : `${close}`;
-      return { ...unresolved([...path, unknown], `${unknown} is not a key here`, set), why: STRANGE_KEY };
-    });
-  }
+type Issue = z.core.$ZodIssue;
+
+/** Our schemas begin their own words for a wrong type like this; the library's begin otherwise. */
+const OWN = /^expected /;
+
+/** Returns what a schema found as Diagnostics, each with the name, the value, what is allowed and a cure. */
+export function complaintsOf({ issues }: z.ZodError, checked: Checked): Diagnostic[] {
+  // What has the wrong type is not asked for its length as well.
+  const wrong = new Set(issues.filter(isWrongType).map(({ path }) => JSON.stringify(path)));
+  return issues
+    .filter((issue) => isWrongType(issue) || !wrong.has(JSON.stringify(issue.path)))
+    .flatMap((issue) => (issue.code === "unrecognized_keys" ? strangers(issue, checked) : [complaint(issue, checked)]));
+}
+
+const isWrongType = ({ code }: Issue) => code === "invalid_type" || code === "invalid_union";
+
+function strangers({ path, keys }: z.core.$ZodIssueUnrecognizedKeys, { schema, under }: Checked): Diagnostic[] {
+  const known = keysAt(schema, path);
+  return keys.map((key) => {
+    const set = nearest(key, known) ?? `one of ${known.join(", ")}`;
+    return { ...unresolved([...under, ...stepsOf(path), key], `${key} is not a key here`, set), why: STRANGE_KEY };
+  });
+}
+
+function complaint(issue: Issue, checked: Checked): Diagnostic {
+  const { says, set, missing = false } = wording(issue, checked);
   const params: ComplaintParams = issue.code === "custom" ? ((issue.params ?? {}) as ComplaintParams) : {};
-  const missing = issue.code === "invalid_type" && issue.message.includes("received undefined");
-  const message = missing ? "is missing" : issue.message;
-  const diagnostic = unresolved(path, missing ? `${key} is missing` : `${key}: ${message}`, params.set ?? cure(issue));
-  return [
-    {
-      ...diagnostic,
-      ...(params.found === undefined ? {} : { found: { value: params.found, unit: params.unit ?? "" } }),
-      ...(params.limit === undefined ? {} : { limit: { value: params.limit, unit: params.unit ?? "" } }),
-      ...(params.why === undefined ? {} : { why: params.why }),
-    },
-  ];
+  const { found, limit, unit = "", why } = params;
+  const steps = stepsOf(issue.path);
+  return {
+    ...unresolved([...checked.under, ...(missing ? steps.slice(0, -1) : steps)], says, params.set ?? set),
+    ...(checked.name === undefined ? {} : { name: checked.name }),
+    ...(found === undefined ? {} : { found: { value: found, unit } }),
+    ...(limit === undefined ? {} : { limit: { value: limit, unit } }),
+    ...(why === undefined ? {} : { why }),
+  };
 }
 
-function cure(issue: z.core.$ZodIssue): string {
-  if (issue.code === "too_big") return `at most ${issue.maximum}`;
-  if (issue.code === "too_small") return `at least ${issue.minimum}`;
-  if (issue.code === "invalid_value") return issue.values.map(String).join(" or ");
-  return issue.message.replace(/^.*expected /, "");
+const stepsOf = (path: readonly PropertyKey[]): Path =>
+  path.map((step) => (typeof step === "number" ? step : String(step)));
+
+interface Wording {
+  readonly says: string;
+  readonly set: string;
+  readonly missing?: boolean;
 }
 
+function wording(issue: Issue, { schema, data }: Checked): Wording {
+  const name = nameOf(stepsOf(issue.path));
+  const value = valueAt(data, issue.path);
+  const at = schemaAt(schema, issue.path);
+  if (issue.code === "custom") return { says: `${name}: ${issue.message}`, set: allowed(issue, at) };
+  if (issue.code === "too_big") return size(issue, name, value, "at most", Number(issue.maximum));
+  if (issue.code === "too_small") return size(issue, name, value, "at least", Number(issue.minimum));
+  const takes = allowed(issue, at);
+  if (value === undefined)
+    return { says: `${name} is missing`, set: `${String(issue.path.at(-1))}: ${takes}`, missing: true };
+  return { says: `${name} is ${presented(value)}; it takes ${takes}`, set: better(issue, at, value) ?? takes };
+}
+
+/** Returns how a person would name the place: `side of entry 1 of beltSpans`. */
+function nameOf(path: Path): string {
+  const [last, ...before] = [...path].reverse();
+  if (last === undefined) return "the file";
+  const own = typeof last === "number" ? `entry ${last + 1}` : last;
+  return before.length === 0 ? own : `${own} of ${nameOf(before.reverse())}`;
+}
+
+/** Returns what the place takes, in words. */
+function allowed(issue: Issue, at: z.ZodType | undefined): string {
+  if (OWN.test(issue.message)) return issue.message.replace(OWN, "");
+  const own = at === undefined ? undefined : bare(at);
+  if (own instanceof z.ZodArray) return "a list in square brackets, even of one";
+  if (own instanceof z.ZodTuple) return `a list of ${own.def.items.length}`;
+  if (own instanceof z.ZodObject) return `keys and values: ${Object.keys(own.shape).join(", ")}`;
+  if (own instanceof z.ZodLiteral || own instanceof z.ZodEnum) {
+    const words = own instanceof z.ZodLiteral ? [...own.values] : own.options;
+    return words.join(" or ");
+  }
+  const { description } = at === undefined ? { description: "" } : metaOf(at);
+  return description === "" ? "another value" : description;
+}
+
+/** Returns a value that would pass and says the same, where there is one. */
+function better({ path }: Issue, at: z.ZodType | undefined, value: unknown): string | undefined {
+  const own = at === undefined ? undefined : bare(at);
+  const key = path.findLast((step) => typeof step === "string");
+  const written = (text: string) => (key === path.at(-1) ? `${String(key)}: ${text}` : text);
+  if (own instanceof z.ZodArray && (own.element as z.ZodType).safeParse(value).success) {
+    return written(`[${JSON.stringify(value)}]`);
+  }
+  if (!(own instanceof z.ZodBoolean) || typeof value !== "string") return undefined;
+  if (/^(yes|on|true)$/i.test(value)) return written("true");
+  return /^(no|off|false)$/i.test(value) ? written("false") : undefined;
+}
+
+function size({ origin }: { origin: string }, name: string, value: unknown, bound: string, limit: number): Wording {
+  const many = (amount: number) => `${amount} ${unitOf(origin, amount)}`.trimEnd();
+  const has =
+    Array.isArray(value) || typeof value === "string" ? `has ${many(value.length)}` : `is ${presented(value)}`;
+  return { says: `${name} ${has}; it takes ${bound} ${limit}`, set: `${bound} ${many(limit)}` };
+}
+
+function unitOf(origin: string, amount: number): string {
+  if (origin === "array") return amount === 1 ? "entry" : "entries";
+  return origin === "string" ? (amount === 1 ? "letter" : "letters") : "";
+}
+
+/** Returns the complaint that a file does not say what it means. */
 export function unresolved(path: Path, says: string, set: string): Diagnostic {
-  return { name: "preset-does-not-resolve", level: "error", path, says, why: WHY, set };
+  return { name: "preset-does-not-resolve" satisfies DefectName, level: "error", path, says, why: WHY, set };
 }

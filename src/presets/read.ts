@@ -8,8 +8,14 @@ import {
   parseDocument,
   parse as parseYaml,
   visit,
+  type YAMLError,
 } from "yaml";
+import type { DefectName } from "../core/defects.ts";
 import type { Diagnostic, Path } from "../core/diagnostic.ts";
+import { yamlWords } from "./yaml-words.ts";
+
+/** The faults of notation that the reader tells apart. */
+export type NotationFault = YAMLError["code"];
 
 /** Where in a file something stands; lines and columns count from 1. */
 export interface Place {
@@ -41,30 +47,52 @@ const LONGEST = 256 * 1024;
 /** A preset needs few references; a chain of them is how a small file becomes a huge one. */
 const MOST_ALIASES = 16;
 
+const TOO_OFTEN = `the file refers to itself too often (*): a preset does so at most ${MOST_ALIASES} times`;
+const NOTATION = "key: value, one per line, indented by blanks, text with : or # in quotation marks";
+
+/** The beginning of a file, for what is missing in it or concerns all of it. */
+export const TOP: Place = { line: 1, column: 1, width: 1, text: "" };
+
 /** A key that JavaScript objects do not hold like others: it would vanish without a word. */
 const FORBIDDEN = "__proto__";
 
 /** Returns a YAML 1.2 file as data. Never throws: what is wrong with the text is among the complaints. */
 export function readYaml(name: string, text: string): YamlFile {
   if (text.length > LONGEST)
-    return broken(name, text, `the file is ${Math.ceil(text.length / 1024)} kB long, a preset at most 256 kB`, 0);
+    return broken(name, `the file is ${Math.ceil(text.length / 1024)} kB long, a preset at most 256 kB`, "a short one");
   const lines = new LineCounter();
+  const aliases: Place[] = [];
   try {
     const document = parseDocument(text, { lineCounter: lines, version: "1.2", uniqueKeys: true, strict: true });
     const at = (from: number, to: number) => placeAt(text, lines, from, to);
-    const complaints = [...document.errors, ...document.warnings].map(({ message, pos }) =>
-      complaint(name, firstSentence(message), at(pos[0], pos[1])),
+    const complaints = [...document.errors, ...document.warnings].map(({ code, pos }) =>
+      complaint(name, ...yamlWords(code), at(pos[0], pos[1])),
     );
     visit(document, {
+      Alias: (_, alias) => {
+        const place = placeOf(alias, at) ?? TOP;
+        aliases.push(place);
+        // More than these are refused below; to look each of them up would take long.
+        if (alias.source === "" || aliases.length > MOST_ALIASES || alias.resolve(document) !== undefined) return;
+        const says = `*${alias.source} refers to &${alias.source}, which does not stand before it`;
+        complaints.push(
+          complaint(name, says, `the value itself, or text in quotation marks: "*${alias.source}"`, place),
+        );
+      },
       Pair: (_, { key }) => {
         if (!isScalar(key) || key.value !== FORBIDDEN || key.range == null) return;
-        complaints.push(complaint(name, `${FORBIDDEN} is not a key of any preset`, at(key.range[0], key.range[1])));
+        const place = at(key.range[0], key.range[1]);
+        complaints.push(complaint(name, `${FORBIDDEN} is not a key of any preset`, "the file without it", place));
       },
     });
+    const [surplus] = aliases.slice(MOST_ALIASES);
+    if (surplus !== undefined) complaints.push(complaint(name, TOO_OFTEN, "the values themselves", surplus));
     const data: unknown = complaints.length > 0 ? undefined : document.toJS({ maxAliasCount: MOST_ALIASES });
     return { name, data, complaints, place: (path) => locate(document, path, at) };
-  } catch (thrown) {
-    return broken(name, text, firstSentence(thrown instanceof Error ? thrown.message : String(thrown)), 0);
+  } catch {
+    const [alias] = aliases;
+    if (alias !== undefined) return broken(name, TOO_OFTEN, "the values themselves", alias);
+    return broken(name, "the file is nested too deeply to be read", NOTATION);
   }
 }
 
@@ -110,21 +138,19 @@ function placeAt(text: string, lines: LineCounter, from: number, to: number): Pl
   return { line, column: col, width: Math.max(1, Math.min(to - from, whole.length - col + 1)), text: whole };
 }
 
-/** The library's messages go on with a picture of the line, which is drawn here in our own way. */
-function firstSentence(message: string): string {
-  return message.split("\n")[0]?.replace(/ at line \d+, column \d+:?$/, "") ?? message;
+function broken(name: string, says: string, set: string, place = TOP): YamlFile {
+  return { name, data: undefined, place: () => undefined, complaints: [complaint(name, says, set, place)] };
 }
 
-function broken(name: string, text: string, says: string, offset: number): YamlFile {
-  const lines = new LineCounter();
-  lines.addNewLine(0);
-  const place = placeAt(text.slice(0, 200), lines, offset, offset + 1);
-  return { name, data: undefined, place: () => undefined, complaints: [complaint(name, says, place)] };
-}
-
-function complaint(file: string, says: string, place: Place): Located {
+function complaint(file: string, says: string, set: string, place: Place): Located {
   const why = "the file cannot be read as YAML, so nothing in it is certain";
-  const set = "key: value, one per line, indented by blanks, text with : or # in quotation marks";
-  const diagnostic = { name: "preset-does-not-resolve", level: "error", path: [], says, why, set } as const;
+  const diagnostic = {
+    name: "preset-does-not-resolve" satisfies DefectName,
+    level: "error",
+    path: [],
+    says,
+    why,
+    set,
+  } as const;
   return { file, place, diagnostic };
 }

@@ -1,3 +1,4 @@
+import type { DefectName } from "../core/defects.ts";
 import type { Amount, Diagnostic, Level } from "../core/diagnostic.ts";
 import { fitsBed } from "./bed.ts";
 import type { Limits } from "./limits.ts";
@@ -11,7 +12,8 @@ const PROGRAM = "nothing in the preset is at fault: change a length by 0.1 mm to
 
 /** Returns the complaint about facets without three finite corners, which nothing else can be measured on. */
 export function brokenMesh(broken: number): Diagnostic {
-  return complaint("error", `${broken} facets lack a corner or a finite coordinate`, count(broken), CANNOT_SLICE);
+  const says = counted(broken, "facet lacks", "facets lack");
+  return complaint("error", `${says} a corner or a finite coordinate`, count(broken), CANNOT_SLICE);
 }
 
 /** Returns everything that keeps a mesh from being the surface of one body that stands on the bed and fits it. */
@@ -21,18 +23,20 @@ export function meshNotSound(sound: Soundness, limits: Limits): Diagnostic[] {
 }
 
 function surfaceFaults(sound: Soundness): Diagnostic[] {
-  const faults: [number, string][] = [
-    [sound.openEdges, "edges have a facet on one side only: the surface has a gap"],
-    [sound.flippedEdges, "edges have neighbours that face opposite ways: a facet is inside out"],
-    [sound.crowdedEdges, "edges have more than two facets: a facet is there twice or two bodies share an edge"],
-    [sound.pinchedCorners, "corners are shared by bodies or holes that meet in a point"],
-    [sound.collapsed, "facets shrink to a line in the single precision of the file"],
+  const faults: [number, string, string, string][] = [
+    [sound.openEdges, "edge has", "edges have", "a facet on one side only: the surface has a gap"],
+    [sound.flippedEdges, "edge has", "edges have", "neighbours that face opposite ways: a facet is inside out"],
+    [sound.crowdedEdges, "edge has", "edges have", "more than two facets: one is there twice or two bodies share it"],
+    [sound.pinchedCorners, "corner is", "corners are", "shared by bodies or holes that meet in a point"],
+    [sound.collapsed, "facet shrinks", "facets shrink", "to a line in the single precision of the file"],
   ];
   const found = faults
     .filter(([number]) => number > 0)
-    .map(([number, what]) => complaint("error", `${number} ${what}`, count(number), CANNOT_SLICE));
+    .map(([number, one, many, what]) =>
+      complaint("error", `${counted(number, one, many)} ${what}`, count(number), CANNOT_SLICE),
+    );
   if (sound.slivers === 0) return found;
-  const says = `${sound.slivers} facets are slivers below 1e-6 mm2`;
+  const says = counted(sound.slivers, "facet is a sliver below 1e-6 mm2", "facets are slivers below 1e-6 mm2");
   return [...found, complaint("note", says, count(sound.slivers), "no effect on the print; some viewers shade them")];
 }
 
@@ -45,13 +49,14 @@ function bodyFaults(sound: Soundness, limits: Limits): Diagnostic[] {
   const pieces = limits.pieces ?? 1;
   const faults: Diagnostic[] = [];
   if (sound.pieces !== pieces) {
-    const says = `the mesh holds ${sound.pieces} separate pieces where ${pieces} was expected`;
+    const held = counted(sound.pieces, "separate piece", "separate pieces");
+    const says = `the mesh holds ${held}, and ${pieces} ${pieces === 1 ? "was" : "were"} expected`;
     const why = "what is not joined to the part falls off it";
     const set = "sizes or offsets that let the features of the part overlap";
     faults.push({ ...complaint("error", says, count(sound.pieces), why), limit: count(pieces), set });
   }
   if (sound.voids > 0) {
-    const says = `${sound.voids} hollows inside the part have no way out`;
+    const says = `${counted(sound.voids, "hollow inside the part has", "hollows inside the part have")} no way out`;
     const why = "nothing can be put into them, and a wall round one is thinner than it looks";
     const set = "a smaller pocket, or a wall that the pocket does not leave closed";
     faults.push({ ...complaint("warning", says, count(sound.voids), why), set });
@@ -69,20 +74,40 @@ function bedFaults({ box, facets }: Soundness, { bed }: Limits): Diagnostic[] {
   }
   if (fitsBed(box, bed)) return faults;
   const size = [0, 1, 2].map((axis) => (box.max[axis as 0] as number) - (box.min[axis as 0] as number));
-  const [x = 0, y = 0, z = 0] = size;
-  const tall = z > bed.z;
   const taken = size.map((side) => side.toFixed(1)).join(" x ");
+  const [found, limit] = tooLong(size, bed);
   const says = `the part takes ${taken} mm of a bed of ${bed.x} x ${bed.y} x ${bed.z}`;
   faults.push({
-    ...complaint("error", says, { value: tall ? z : Math.max(x, y), unit: "mm" }, "the printer cannot reach all of it"),
-    limit: { value: tall ? bed.z : Math.max(bed.x, bed.y), unit: "mm" },
+    ...complaint("error", says, { value: found, unit: "mm" }, "the printer cannot reach all of it"),
+    limit: { value: limit, unit: "mm" },
     set: "a smaller part, or the printer profile of a larger bed",
   });
   return faults;
 }
 
+/** Returns the side that does not fit, and what there is for it: the height, else the longer side, else the shorter. */
+function tooLong([x = 0, y = 0, z = 0]: readonly number[], bed: Limits["bed"]): [number, number] {
+  if (z > bed.z) return [z, bed.z];
+  const [long, room] = [Math.max(x, y), Math.max(bed.x, bed.y)];
+  return long > room ? [long, room] : [Math.min(x, y), Math.min(bed.x, bed.y)];
+}
+
 function complaint(level: Level, says: string, found: Amount, why: string): Diagnostic {
-  return { name: "mesh-not-sound", level, path: [], says, found, limit: count(0), why, set: PROGRAM };
+  return {
+    name: "mesh-not-sound" satisfies DefectName,
+    level,
+    path: [],
+    says,
+    found,
+    limit: count(0),
+    why,
+    set: PROGRAM,
+  };
+}
+
+/** Returns the number with the words that go with it. */
+function counted(number: number, one: string, many: string): string {
+  return `${number} ${number === 1 ? one : many}`;
 }
 
 function count(value: number): Amount {

@@ -1,3 +1,4 @@
+import type { DefectName } from "../core/defects.ts";
 import type { Diagnostic, Level } from "../core/diagnostic.ts";
 import type { Limits } from "./limits.ts";
 import { type Overhang, tolerableLedge } from "./overhang.ts";
@@ -56,7 +57,7 @@ function complaint(level: Level, bad: readonly Overhang[], { limit, says, why, s
   const more = bad.length === 1 ? "" : `, one of ${bad.length}`;
   return [
     {
-      name: "overhang-needs-support",
+      name: "overhang-needs-support" satisfies DefectName,
       level,
       path: [],
       says: `${says(worst.span.toFixed(2))} at ${place(worst.at)}${more}`,

@@ -1,3 +1,4 @@
+import type { DefectName } from "../core/defects.ts";
 import type { Diagnostic } from "../core/diagnostic.ts";
 import type { Limits } from "./limits.ts";
 import { place } from "./place.ts";
@@ -18,7 +19,7 @@ export function wallTooThin(walls: readonly Wall[], limits: Limits): Diagnostic[
   const thick = `${thinnest.thickness.toFixed(2)} mm thick, ${lines} printed lines`;
   return [
     {
-      name: "wall-too-thin",
+      name: "wall-too-thin" satisfies DefectName,
       level: isError ? "error" : "warning",
       path: [],
       says: `a wall is ${thick}, at ${place(thinnest.at)}${more}`,

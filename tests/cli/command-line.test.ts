@@ -1,41 +1,11 @@
 import { spawnSync } from "node:child_process";
-import { chmodSync, existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
-import { tmpdir } from "node:os";
-import { join, resolve } from "node:path";
-import { beforeAll, describe, expect, test } from "vitest";
-
-const PROGRAM = resolve("dist/tramwright.cjs");
-
-beforeAll(() => {
-  if (!existsSync(PROGRAM)) spawnSync("node", ["scripts/build.mjs"], { stdio: "inherit" });
-});
-
-interface Ran {
-  readonly code: number | null;
-  readonly out: string;
-  readonly err: string;
-}
-
-function run(words: readonly string[], cwd = fresh(), environment: Record<string, string> = {}, input = ""): Ran {
-  const { status, stdout, stderr } = spawnSync("node", [PROGRAM, ...words], {
-    cwd,
-    encoding: "utf8",
-    input,
-    env: { ...process.env, NO_COLOR: "1", ...environment },
-  });
-  return { code: status, out: stdout, err: stderr };
-}
-
-const fresh = () => mkdtempSync(join(tmpdir(), "tramwright-cli-"));
+import { chmodSync, existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { describe, expect, test } from "vitest";
+import { folderWith, fresh, PROGRAM, run } from "./program.ts";
 
 const GOOD = "format: 1\npart: wheel-spacer\nname: bench\nparameters:\n  length: 1/4 in\n";
 const BAD = GOOD.replace("length: 1/4 in", "against: bearing");
-
-function folderWith(files: Readonly<Record<string, string>>): string {
-  const folder = fresh();
-  for (const [name, text] of Object.entries(files)) writeFileSync(join(folder, name), text);
-  return folder;
-}
 
 describe("exit codes and streams", () => {
   test("make writes the part and its sheet, says so on stdout, and ends with 0", () => {
@@ -45,7 +15,7 @@ describe("exit codes and streams", () => {
     expect(readdirSync(join(folder, "prints")).sort()).toEqual(["bench.md", "bench.stl"]);
     expect(out).toContain("prints/bench.stl");
     expect(err).toContain("caution: Printed parts are not rated lifting gear");
-    expect(err.trimEnd().split("\n").at(-1)).toBe("1 part written to prints: 0 errors, 1 warning");
+    expect(err.trimEnd().split("\n").at(-1)).toBe("1 part, 2 files written to prints: 0 errors, 1 warning");
   });
 
   test("a part with an error is not written, the others are, and the code is 1", () => {
@@ -76,6 +46,9 @@ describe("exit codes and streams", () => {
     [["make", "wheel-spacer", "-o"], "output"],
     [["check", "wheel-spacer", "--force"], "check has no option --force"],
     [["parts", "a", "b"], "takes at most 1 name"],
+    [["make", "wheel-spacer", "-o", ""], "--output needs a value behind it"],
+    [["stock", "--color", "maybe"], "--color takes auto, always or never, not maybe"],
+    [["stock", "bars", "20x20"], "bars has no row 20x20; there are 20x20 slot 6, 20x20 slot 5, V 20x20"],
   ])("%j is wrong usage: code 2 and one line", (words, says) => {
     const { code, out, err } = run(words);
     expect(code).toBe(2);

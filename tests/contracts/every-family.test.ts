@@ -104,6 +104,20 @@ describe.each([...FAMILIES, riser])("$name", (family) => {
     }
   });
 
+  const MORE = /over(loaded|stressed)|crush|bends|creeps|sink|buckle|both-rings$|splits|too-tall|tips-at/;
+  const LESS = /too-(thin|low|small|narrow|near)|shorter|smaller|rubs|solid|below|hits|grinds/;
+
+  test.each(trips.filter(({ name }) => MORE.test(name) !== LESS.test(name)))(
+    "$name: what its $level found is on the side of the limit that its name says",
+    ({ name, change }) => {
+      const numbers = designWith(family, change).diagnostics.filter((diagnostic) => diagnostic.name === name);
+      for (const { found, limit } of numbers) {
+        if (found === undefined || limit === undefined) continue;
+        expect(Math.sign(found.value - limit.value)).toBe(MORE.test(name) ? 1 : -1);
+      }
+    },
+  );
+
   test.each(trips.filter(({ change }) => Object.keys(change).length > 0))(
     "$name: the defaults do not trip its $level",
     ({ name, level }) => {

@@ -19,6 +19,21 @@ describe("quantities with units", () => {
     ["200 W", "power", 200],
     ["0.6 N m", "torque", 0.6],
     ["1e2 mm", "length", 100],
+    ['1-1/4"', "length", 31.75],
+    ["1-1/4 in", "length", 31.75],
+    ["-1-1/4 in", "length", -31.75],
+    ['1 1/4"', "length", 31.75],
+    ["15″", "length", 381],
+    [`1' 3"`, "length", 381],
+    [`1' 3 1/2"`, "length", 393.7],
+    ["1 ft 3 in", "length", 381],
+    ["-1 ft 6 in", "length", -457.2],
+    ["2'", "length", 609.6],
+    ["6 in lbf", "torque", 0.6779],
+    ["6  lbf in", "torque", 0.6779],
+    ["600 N mm", "torque", 0.6],
+    ["1 ft lbf", "torque", 1.3558],
+    ["300 K", "temperature", 26.85],
   ] as const)("%s is a %s of %d", (text, kind, value) => {
     const reading = readQuantity(text, kind);
     expect(reading).toHaveProperty("value");
@@ -32,11 +47,46 @@ describe("quantities with units", () => {
     ["12 mn", "length", /not a unit/],
     ["1e400", "length", /too large/],
     ["", "length", /not a number/],
-    ["1/0 in", "length", /not a unit|not a number/],
+    ["1/0 in", "length", /not a unit|not a number|cannot be read/],
+    ["1-1/4 mm", "length", /cannot be read/],
+    ["1-1/4", "length", /cannot be read/],
+    [`1' 14"`, "length", /cannot be read/],
+    ["1 - 1/4 in", "length", /cannot be read/],
+    ["3 constructor", "length", /not a unit/],
+    ["300 K", "length", /measures a temperature/],
   ] as const)("%s is refused as a %s, with a cure", (text, kind, reason) => {
     const reading = readQuantity(text, kind);
     expect("wrong" in reading && reading.wrong).toMatch(reason);
     expect("set" in reading && reading.set.length).toBeGreaterThan(0);
+  });
+
+  // NIST SP 811, appendix B.8: pound-force inch.
+  test("the inch-pound is exact", () => {
+    expect(readQuantity("1000 lbf in", "torque")).toEqual({ value: 112.984829028 });
+  });
+
+  test.each([
+    ["6 KN", "force", "6 kN"],
+    ["1 1/2 Inch", "length", "1 1/2 inch"],
+    ["3 MM", "length", "3 mm"],
+    ["6 in lbfs", "torque", "6 in lbf"],
+  ] as const)("%s: capitals and plurals are mended", (text, kind, set) => {
+    expect(readQuantity(text, kind)).toMatchObject({ set });
+  });
+
+  test.each([
+    ["24 mn", "length"],
+    ["3 nm", "length"],
+    ["5 kPa", "pressure"],
+    ["7 lbf/ft", "rate"],
+    ["1-1/4 m", "length"],
+    ["30 x", "temperature"],
+    ["6 in oz", "torque"],
+    ["10 kg", "force"],
+  ] as const)("%s as a %s: the cure lists the units of that quantity and no number as typed", (text, kind) => {
+    const reading = readQuantity(text, kind);
+    const set = "set" in reading ? reading.set : "";
+    expect(set.startsWith(`a ${kind} in ${unitsOf(kind).join(", ")}`)).toBe(true);
   });
 
   test("any text gives a finite value or a reason, never an exception", () => {

@@ -17,7 +17,7 @@ import { kernel, measured, meshVolume } from "../support/kernel.ts";
 import { hasTool } from "../support/outside-tool.ts";
 import { printerWith } from "../support/printer.ts";
 
-const ADMESH = hasTool("admesh", "--version");
+const ADMESH = hasTool("admesh");
 const folder = mkdtempSync(join(tmpdir(), "tramwright-stl-"));
 
 /** What admesh says of a file: every count of something it had to mend. */

@@ -1,7 +1,7 @@
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { runTool } from "./tool.ts";
+import { runTool } from "../support/outside-tool.ts";
 
 /**
  * Solves a deck with CalculiX, a general-purpose structural solver (Debian package `calculix-ccx`), and returns its
@@ -11,7 +11,7 @@ export function solve(deck: string): string {
   const folder = mkdtempSync(join(tmpdir(), "tramwright-ccx-"));
   try {
     writeFileSync(join(folder, "job.inp"), deck);
-    const said = runTool("ccx", "calculix-ccx", ["job"], "", folder);
+    const said = runTool("ccx", ["job"], "", folder);
     if (/\*ERROR/.test(said)) throw new Error(`ccx complains: ${/\*ERROR.*/.exec(said)?.[0]}`);
     return readFileSync(join(folder, "job.dat"), "utf8");
   } finally {

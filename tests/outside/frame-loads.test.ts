@@ -1,8 +1,11 @@
 import { describe, expect, test } from "vitest";
 import * as m from "../../src/mechanics/index.ts";
 import { sound } from "../mechanics/printed.ts";
+import { hasTool } from "../support/outside-tool.ts";
 import { type Grid, reactions, solveGrid, twist } from "./grid.ts";
 import { type Dice, dice } from "./random.ts";
+
+const CCX = hasTool("ccx");
 
 // Source of every check in this file: CalculiX (Debian package `calculix-ccx`): a stage as a stiff grid of bars on
 // springs, each spring a screw; the loads are what the springs push with.
@@ -48,7 +51,7 @@ const shares = ([a, b, c]: readonly m.Point[], { x, y, weight }: Stage["balance"
     ...{ xA: a?.x ?? 0, yA: a?.y ?? 0, xB: b?.x ?? 0, yB: b?.y ?? 0, xC: c?.x ?? 0, yC: c?.y ?? 0 },
   });
 
-describe("a stage on its screws", () => {
+describe.skipIf(!CCX)("a stage on its screws", () => {
   test("three screws: shares, and a weight outside them that pulls", () => {
     const roll = dice(50);
     let [within, outside, inLine] = [0, 0, 0];

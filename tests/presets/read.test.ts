@@ -41,7 +41,7 @@ describe("a part preset", () => {
     ["a unit of another kind", "1/4 in", "2 N/mm", "7:11", "a length in mm"],
     ["a decimal comma", "1/4 in", "6,35 mm", "7:11", "6.35 mm"],
     ["a value out of range", "  outside: 10", "  outside: 90", "8:12", "a value from 4 to 20 mm"],
-    ["an unknown unit", "1/4 in", "6 mmm", "7:11", "6 mm"],
+    ["an unknown unit", "1/4 in", "6 mmm", "7:11", "a length in mm, cm,"],
     ["an unknown family", "wheel-spacer", "wheel-spacr", "3:7", "wheel-spacer"],
     ["an unknown outer key", "name:", "nam:", "4:6", "name"],
     ["a name that is a path", "bench-left", "../../etc/passwd", "4:7", ""],
@@ -49,8 +49,8 @@ describe("a part preset", () => {
     ["an unknown field of a row", "  outside: 10", "  material: { row: PETG, modulsu: 3 }", "8:35", "modulus"],
     ["a row that is unknown inside a map", "  outside: 10", "  material: { row: PETGG }", "8:20", "PETG"],
     ["a newer format", "format: 1", "format: 7", "2:9", "a newer tramwright"],
-    ["a missing format", "format: 1\n", "", "2:7", ""],
-    ["not a number", "1/4 in", "short", "7:11", "a length such as 12 mm"],
+    ["a missing format", "format: 1\n", "", "1:1", "format: 1"],
+    ["not a number", "1/4 in", "short", "7:11", "a length from "],
   ])("%s is answered at its place with what to set", (_, before, after, at, set) => {
     const found = complaints(GOOD.replace(before, after));
     expect(found).toHaveLength(1);

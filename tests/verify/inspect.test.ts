@@ -84,7 +84,16 @@ describe("mesh-not-sound", () => {
     expect(named(block(10, 10, 10, [0, 0, 0.5]))).toContain("error mesh-not-sound");
     expect(only(block(221, 20, 20))).toMatchObject({ found: { value: 221 }, limit: { value: 220 } });
     expect(only(block(20, 20, 251))).toMatchObject({ found: { value: 251 }, limit: { value: 250 } });
+    const narrow = { ...LIMITS, bed: { x: 220, y: 100, z: 250 } };
+    expect(only(block(150, 120, 20), narrow)).toMatchObject({ found: { value: 120 }, limit: { value: 100 } });
     expect(named(block(220, 220, 250))).toEqual([]);
+  });
+
+  it("counts in the singular where there is one", () => {
+    const broken = inspect({ ...cube, triangles: Uint32Array.of(...cube.triangles, 0, 1, 500) }, LIMITS);
+    expect(broken.diagnostics[0]?.says).toBe("1 facet lacks a corner or a finite coordinate");
+    const two = Body.compose([block(10, 10, 10), block(10, 10, 10, [30, 0, 0])]);
+    expect(only(two)?.says).toBe("the mesh holds 2 separate pieces, and 1 was expected");
   });
 });
 

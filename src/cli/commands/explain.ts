@@ -5,6 +5,7 @@ import { FAMILIES } from "../../parts/index.ts";
 import type { Printer } from "../../printing/printer.ts";
 import { calculationPage } from "../explain/calculation-page.ts";
 import { checkPage } from "../explain/check-page.ts";
+import { defectPages } from "../explain/defect-page.ts";
 import { hanging } from "../explain/hanging.ts";
 import { knownNames } from "../explain/known-names.ts";
 import { nearestWords } from "../explain/nearest-words.ts";
@@ -12,6 +13,7 @@ import { numberPage } from "../explain/number-page.ts";
 import type { Page } from "../explain/page.ts";
 import { familyFields, PRINTER, parameterPage, printerFields, settingPage } from "../explain/parameter-page.ts";
 import { pointerPages } from "../explain/pointer-pages.ts";
+import { printerPage } from "../explain/printer-page.ts";
 import { sourcePage } from "../explain/source-page.ts";
 import { EXIT, type Io, trouble } from "../io.ts";
 
@@ -37,7 +39,7 @@ interface Worked {
   readonly preset: boolean;
 }
 
-/** Explains a number, a parameter, a calculation, a check or a source. Returns the exit code. */
+/** Explains a number, parameter, calculation, check, defect, source or the printer's file. Returns the exit code. */
 export function explain(args: ExplainArgs, io: Io, printer: Printer): number {
   const asked = split(args.what.trim());
   if (asked.name === "")
@@ -91,7 +93,8 @@ function pagesOf({ prefix, name }: Asked, args: ExplainArgs, printer: Printer): 
   if (prefix === PRINTER) return settings;
   const calculations = CALCULATIONS.filter((one) => one.name === name).map(calculationPage);
   const sources = Object.hasOwn(SOURCES, name) ? [sourcePage(name as SourceKey)] : [];
-  return [...own, ...calculations, ...sources, ...settings, ...pointerPages(name)];
+  const printers = name === PRINTER ? [printerPage()] : [];
+  return [...own, ...defectPages(name), ...calculations, ...sources, ...printers, ...settings, ...pointerPages(name)];
 }
 
 /** Every family that is meant, worked out: the one before the point, else that of the preset, else all. */

@@ -1,9 +1,12 @@
-import { join } from "node:path";
-import { type Finished, type FinishedPiece, finishOrder } from "../../build/order.ts";
+import { join, resolve } from "node:path";
+import type { Draft } from "../../build/make.ts";
+import { draftOrder, type Finished, type FinishedPiece, finishDrafts } from "../../build/order.ts";
+import { namesTakenTwice } from "../../build/output-names.ts";
 import { type Diagnostic, hasErrors } from "../../core/diagnostic.ts";
 import type { Kernel } from "../../geometry/kernel.ts";
 import { CAUTIONS } from "../../parts/cautions.ts";
 import type { Located } from "../../presets/read.ts";
+import { hanging } from "../explain/hanging.ts";
 import { writeSet } from "../files.ts";
 import { EXIT, type Io } from "../io.ts";
 import { type Loaded, load } from "../load.ts";
@@ -23,6 +26,12 @@ export interface MakeArgs {
   readonly dry: boolean;
 }
 
+/** One target worked out and drawn; nothing is drawn of what could not be understood. */
+interface Drafted {
+  readonly loaded: Loaded;
+  readonly drafts: readonly Draft[];
+}
+
 /** What came of one target. */
 interface Outcome {
   readonly loaded: Loaded;
@@ -32,15 +41,20 @@ interface Outcome {
 
 /** Makes every target: reads, derives, checks, builds, verifies, writes. Returns the exit code. */
 export async function make(args: MakeArgs, kernel: Promise<Kernel>, io: Io): Promise<number> {
-  const loaded = args.targets.map((target) => load(target, args));
+  const loaded = oneOfEach(args.targets).map((target) => load(target, args));
+  const drafted: Drafted[] = [];
+  for (const one of loaded) {
+    drafted.push({ loaded: one, drafts: draftsOf(one) });
+    await breath();
+  }
+  const taken = namesTakenTwice(drafted.map(({ loaded: { file }, drafts }) => ({ file, drafts })));
   const ready = await kernel;
   const outcomes: Outcome[] = [];
-  for (const one of loaded) {
-    outcomes.push(outcomeOf(one, ready));
+  for (const [index, one] of drafted.entries()) {
+    outcomes.push(outcomeOf(one, taken[index] ?? [], ready));
     const files = outcomes.at(-1)?.finished.flatMap((part) => part.files) ?? [];
     if (!args.dry && files.length > 0) writeSet(args.output, files, args.force);
-    // Lets a waiting Ctrl-C in before the next part.
-    await new Promise((resume) => setImmediate(resume));
+    await breath();
   }
   if (args.json) io.out(JSON.stringify(asData(outcomes, args), undefined, 2));
   else report(outcomes, args, io);
@@ -49,11 +63,25 @@ export async function make(args: MakeArgs, kernel: Promise<Kernel>, io: Io): Pro
     : EXIT.done;
 }
 
-function outcomeOf(loaded: Loaded, kernel: Kernel): Outcome {
-  if (loaded.request === undefined || hasErrors(loaded.messages.map(({ diagnostic }) => diagnostic))) {
-    return { loaded, finished: [], messages: inOrder(loaded.messages) };
+/** A file that is named twice is made once. */
+function oneOfEach(targets: readonly string[]): string[] {
+  return [...new Map(targets.map((target) => [resolve(target), target])).values()];
+}
+
+/** Lets a waiting Ctrl-C in before the next part. */
+const breath = () => new Promise((resume) => setImmediate(resume));
+
+function draftsOf({ request, messages }: Loaded): Draft[] {
+  const wrong = hasErrors(messages.map(({ diagnostic }) => diagnostic));
+  return request === undefined || wrong ? [] : draftOrder(request);
+}
+
+function outcomeOf({ loaded, drafts }: Drafted, taken: readonly Diagnostic[], kernel: Kernel): Outcome {
+  const [main] = drafts;
+  if (main === undefined || taken.length > 0) {
+    return { loaded, finished: [], messages: inOrder([...loaded.messages, ...taken.map(loaded.locate)]) };
   }
-  const finished = finishOrder(loaded.request, kernel);
+  const finished = finishDrafts(drafts, kernel);
   const found = finished.flatMap(({ made }, index) =>
     made.diagnostics.map((diagnostic) =>
       loaded.locate(index === 0 ? diagnostic : ofCompanion(made.request.name, diagnostic)),
@@ -132,7 +160,7 @@ function pieceLines({ file, made, figures }: FinishedPiece, args: MakeArgs): str
 /** The cautions of all parts, each once: short, but never hidden. */
 function cautionLines(finished: readonly Finished[]): string[] {
   const names = [...new Set(finished.flatMap(({ made }) => made.design.cautions))];
-  return names.map((name) => `caution: ${CAUTIONS[name]}`);
+  return names.flatMap((name) => hanging("caution: ", CAUTIONS[name]));
 }
 
 function asData(outcomes: readonly Outcome[], { dry, output }: MakeArgs): object {

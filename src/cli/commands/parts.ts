@@ -7,7 +7,8 @@ import { hanging } from "../explain/hanging.ts";
 import { nearestWords } from "../explain/nearest-words.ts";
 import type { ParameterField } from "../explain/parameter-field.ts";
 import { parameterLines } from "../explain/parameter-lines.ts";
-import { familyFields } from "../explain/parameter-page.ts";
+import { familyFields, PRINTER } from "../explain/parameter-page.ts";
+import { printerPage } from "../explain/printer-page.ts";
 import { shown } from "../explain/shown.ts";
 import { EXIT, type Io, trouble } from "../io.ts";
 
@@ -24,6 +25,7 @@ export function parts({ family: name, json }: PartsArgs, io: Io): number {
     else for (const line of list(io)) io.out(line);
     return EXIT.done;
   }
+  if (name.trim().toLowerCase() === PRINTER) return printer(json, io);
   const names = FAMILIES.map((family) => family.name);
   const family = FAMILIES.find((candidate) => candidate.name === name.trim().toLowerCase());
   if (family === undefined) throw trouble(`there is no part family ${name}; ${nearestWords(name, names)}`);
@@ -31,6 +33,14 @@ export function parts({ family: name, json }: PartsArgs, io: Io): number {
   const fields = familyFields(family, design);
   if (json) io.out(asJson(asData(family, design, fields)));
   else for (const line of tell(family, design, fields, io)) io.out(line);
+  return EXIT.done;
+}
+
+/** A printer's file is no part, but its settings are looked for here as well. */
+function printer(json: boolean, io: Io): number {
+  const { title, lines, data } = printerPage();
+  if (json) io.out(asJson(data));
+  else for (const line of [io.paint("bold", title), ...lines]) io.out(line);
   return EXIT.done;
 }
 

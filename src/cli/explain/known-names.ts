@@ -1,4 +1,5 @@
 import { SOURCES } from "../../core/bibliography.ts";
+import { DEFECTS } from "../../core/defects.ts";
 import { CALCULATIONS } from "../../mechanics/index.ts";
 import type { AnyFamily } from "../../parts/family.ts";
 import { FAMILIES } from "../../parts/index.ts";
@@ -18,6 +19,8 @@ export function knownNames(prefix?: string): string[] {
   if (prefix === PRINTER) return settings;
   return unique([
     ...FAMILIES.flatMap(own),
+    ...Object.keys(DEFECTS),
+    PRINTER,
     ...CALCULATIONS.map(({ name }) => name),
     ...Object.keys(SOURCES),
     ...settings,

@@ -9,6 +9,8 @@ export interface ParameterField extends ParameterMeta {
   readonly derived: boolean;
   /** Whether the value is a list; range, words and table then hold for each entry. */
   readonly list: boolean;
+  /** How the value is found, where it is measured on something printed. */
+  readonly how?: string;
   /** The keys of one entry, where the value is a list of maps. */
   readonly entry: readonly ParameterField[];
 }

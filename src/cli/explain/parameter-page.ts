@@ -1,5 +1,6 @@
 import { symbolsOf } from "../../core/formula.ts";
 import type { AnyFamily, Design } from "../../parts/family.ts";
+import { HOW_TO_MEASURE } from "../../printing/calibration.ts";
 import { type Printer, printerSchema, UNCALIBRATED } from "../../printing/printer.ts";
 import { hanging } from "./hanging.ts";
 import type { Page } from "./page.ts";
@@ -16,7 +17,12 @@ export function familyFields(family: AnyFamily, design: Design): ParameterField[
   return parameterFields(family.schema, family.schema.parse({}), symbols);
 }
 
-export const printerFields = (): ParameterField[] => parameterFields(printerSchema, UNCALIBRATED);
+/** Returns the settings of a printer, each with how it is found. */
+export const printerFields = (): ParameterField[] =>
+  parameterFields(printerSchema, UNCALIBRATED).map((field) => ({
+    ...field,
+    how: HOW_TO_MEASURE[field.key as keyof Printer],
+  }));
 
 /** Returns a parameter as its row, the numbers that name it, and the checks that point at it. */
 export function parameterPage(family: AnyFamily, design: Design, field: ParameterField, preset: boolean): Page {
@@ -54,6 +60,7 @@ export function settingPage(families: readonly AnyFamily[], field: ParameterFiel
       "",
       ...(numbers.length === 0 ? [] : hanging("goes into  ", numbers.join(", "))),
       ...hanging("in a file  ", `settings: { ${field.key}: ... } of the file that --printer names`),
+      "test piece tramwright explain printer",
     ],
     data: { kind: "printer setting", ...field, numbers },
   };

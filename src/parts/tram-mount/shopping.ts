@@ -68,6 +68,7 @@ export function companions(each: Mount): Companion[] {
   return [
     {
       family: "thumb-wheel",
+      role: "thumb-wheel",
       count: given.count,
       parameters: {
         bolt: parts.bolt,

@@ -106,10 +106,10 @@ export function companions(each: Carriage): Companion[] {
   };
   return [
     ...(given.spacerKind === "printed" && spacers > 0
-      ? [{ family: "wheel-spacer", count: spacers, parameters: plain }]
+      ? [{ family: "wheel-spacer", role: "spacer", count: spacers, parameters: plain }]
       : []),
     ...(given.eccentricKind === "printed" && axles.eccentric > 0
-      ? [{ family: "wheel-spacer", count: axles.eccentric, parameters: bush }]
+      ? [{ family: "wheel-spacer", role: "bush", count: axles.eccentric, parameters: bush }]
       : []),
   ];
 }

@@ -21,7 +21,7 @@ const crushed: SpacerCheck = {
       unit: "MPa",
       error: given.material.values.washerPressure,
       says: (limit) =>
-        `${given.torque} N·m press the plastic with ${derived.pressure.toFixed(1)} MPa; ${given.material.key} bears ${limit} MPa`,
+        `${Number(given.torque.toFixed(2))} N·m press the plastic with ${derived.pressure.toFixed(1)} MPa; ${given.material.key} bears ${limit} MPa`,
       set:
         derived.torqueAllowed >= 0.1
           ? `torque: ${(Math.floor(derived.torqueAllowed * 100) / 100).toFixed(2)} N·m at most, a wider one, or a metal one`

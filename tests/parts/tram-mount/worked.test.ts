@@ -221,4 +221,16 @@ describe("what a builder is told", () => {
     expect(value("g_b")).toBeGreaterThanOrEqual(2);
     expect(designWith({ joint: "captive-nut" }).companions).toEqual([]);
   });
+
+  test("a bracket too hot is found at its own temperature, and the material's is the limit", () => {
+    const hot = (parameters: object) => designWith(parameters).diagnostics.find(({ name }) => name.endsWith("too-hot"));
+    const place = numbersOf({ material: "PLA" }).get("T_b") ?? Number.NaN;
+    expect(hot({ material: "PLA" })).toMatchObject({ level: "error", limit: { value: 37, unit: "°C" } });
+    expect(hot({ material: "PLA" })?.found?.value).toBe(place);
+    expect(hot({ material: "PETG" })).toMatchObject({
+      level: "warning",
+      limit: { value: 35 },
+      found: { value: place },
+    });
+  });
 });

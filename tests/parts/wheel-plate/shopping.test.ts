@@ -99,3 +99,11 @@ describe("printed spacers and bushes", () => {
     expect(bought({ spacerKind: "printed", eccentricKind: "printed" })(/^(spacer|eccentric) /)).toBe(0);
   });
 });
+
+test("a place too warm is found at its temperature, and the material's is the limit", () => {
+  const found = (placeTemperature: number) =>
+    designed({ placeTemperature }).diagnostics.find(({ name }) => name === "material-too-hot-in-place");
+  expect(found(60)).toMatchObject({ level: "error", found: { value: 60, unit: "°C" }, limit: { value: 50 } });
+  expect(found(40)).toMatchObject({ level: "warning", found: { value: 40 }, limit: { value: 35 } });
+  expect(found(35)).toBeUndefined();
+});

@@ -146,7 +146,7 @@ function crushed(given: Parameters, { torqueUsed, torqueAllowed }: Derived): Fin
     error: torqueAllowed,
     warning: NEAR_LIMIT * torqueAllowed,
     says: () =>
-      `${torqueUsed} N·m on the ${bolt} bolts is over what ${given.material.key} bears for years, ${torqueAllowed.toFixed(2)} N·m, or near it`,
+      `${Number(torqueUsed.toFixed(2))} N·m on the ${bolt} bolts is over what ${given.material.key} bears for years, ${torqueAllowed.toFixed(2)} N·m, or near it`,
     set: `torque${bolt}: ${(Math.floor(90 * torqueAllowed) / 100).toFixed(2)} N·m in the printer's file`,
   });
 }

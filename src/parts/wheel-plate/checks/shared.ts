@@ -24,7 +24,7 @@ const torque: PlateCheck = {
         error: limit,
         warning: 0.95 * limit,
         says: () =>
-          `${thread} bolts are drawn up with ${value} N·m; ${given.material.key} bears ${limit.toFixed(2)} N·m here`,
+          `${thread} bolts are drawn up with ${Number(value.toFixed(2))} N·m; ${given.material.key} bears ${limit.toFixed(2)} N·m here`,
         set: `printer: torque${thread} ${(Math.floor(95 * limit) / 100).toFixed(2)} N·m or less`,
       });
     });

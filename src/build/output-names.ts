@@ -1,0 +1,53 @@
+import type { DefectName } from "../core/defects.ts";
+import type { Diagnostic } from "../core/diagnostic.ts";
+import type { Piece } from "../parts/piece.ts";
+import type { Draft } from "./make.ts";
+
+/** Returns the name of the file that holds one body of a part. */
+export function solidFile(part: string, { name }: Pick<Piece, "name">): string {
+  return `${part}${name === "" ? "" : `-${name}`}.stl`;
+}
+
+/** Returns the name of the sheet that lies beside a part. */
+export function sheetFile(part: string): string {
+  return `${part}.md`;
+}
+
+/** What one preset becomes. */
+interface Order {
+  /** The preset's file, for the message. */
+  readonly file: string;
+  readonly drafts: readonly Draft[];
+}
+
+/** Returns the errors of each order whose files an order of the same run, itself included, would write as well. */
+export function namesTakenTwice(orders: readonly Order[]): Diagnostic[][] {
+  const owners = new Map<string, number[]>();
+  orders.forEach(({ drafts }, index) => {
+    for (const name of drafts.flatMap(namesOf)) owners.set(name, [...(owners.get(name) ?? []), index]);
+  });
+  return orders.map(({ file, drafts }, index) => {
+    const [first] = drafts.flatMap(namesOf).filter((name) => (owners.get(name)?.length ?? 0) > 1);
+    if (first === undefined) return [];
+    const other = owners.get(first)?.find((owner) => owner !== index) ?? index;
+    return [taken(first, file, orders[other]?.file ?? file)];
+  });
+}
+
+/** A part with an error is not written, and takes no name. */
+function namesOf({ request, pieces }: Draft): string[] {
+  if (pieces.length === 0) return [];
+  return [...pieces.map((piece) => solidFile(request.name, piece)), sheetFile(request.name)];
+}
+
+function taken(name: string, file: string, other: string): Diagnostic {
+  const says = other === file ? `two bodies of ${file} would be written to ${name}` : `${other} writes ${name} as well`;
+  return {
+    name: "file-name-taken-twice" satisfies DefectName,
+    level: "error",
+    path: ["name"],
+    says,
+    why: "the one written last would replace the other without a word",
+    set: "name: another one, in one of the two files",
+  };
+}

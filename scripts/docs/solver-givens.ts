@@ -44,3 +44,9 @@ export function numberOf(outcome: object, key: string): number | string {
   const found = (outcome as Readonly<Record<string, number | string>>)[key];
   return found ?? (outcome as { readonly refused: string }).refused;
 }
+
+export const TRIANGLE = [
+  { name: "A", x: 0, y: 0 },
+  { name: "B", x: 300, y: 0 },
+  { name: "C", x: 150, y: 260 },
+] as const;

@@ -33,8 +33,8 @@ export const SOLVERS: readonly Solver[] = [
       "inside the loop, -1 outside",
     source: "geometry",
     valid:
-      "taut belt, each node visited once, at least two inside; nodes too near for a tangent, a node that the belt does " +
-      "not touch and spans that cross are refused by name",
+      "taut belt, each node visited once, at least two inside; pitch circles that overlap, a node that the belt does not " +
+      "touch, an order that it cannot meet, spans that cross or run through a node are refused by name",
     examples: [
       {
         says: "40 and 40 teeth of 2 mm, 300 apart",
@@ -74,7 +74,9 @@ export const SOLVERS: readonly Solver[] = [
     title: "Where a pulley must slide for a belt length",
     takes: "the nodes, the slide of one of them (direction in deg, ends in mm), the length in mm",
     gives: "the place on the slide in mm, and how much a millimetre of slide changes the belt",
-    how: "bisection of the exact length on the stretches of the slide where the loop is sound; nearest mid-slide wins",
+    how:
+      "Newton's search for the exact length, its slope from the directions of the two spans, on the stretches of the " +
+      "slide where the loop is sound; nearest mid-slide wins",
     source: "geometry",
     valid: "a slide that changes the belt by at least 0.2 mm per mm; others, and lengths out of reach, are refused",
     examples: [
@@ -202,6 +204,23 @@ export const SOLVERS: readonly Solver[] = [
         computed: () =>
           (m.fourScrewBounds(given.CORNERS, 40, { x: 200, y: 150 }) as m.FourScrewBounds).bounds[0]?.most ?? 0,
         printed: "20.0",
+      },
+    ],
+  },
+  {
+    name: "screw-loads",
+    title: "Load on three screws that only push",
+    takes: "three screws by name and place in mm, the weight in N, the place in mm where it acts",
+    gives: "the load on each screw in N, none below zero",
+    how: "load-share; a load below zero is refused",
+    source: "statics",
+    valid:
+      "rigid stage, vertical loads; screws in line and a centre of mass outside their triangle are refused by name",
+    examples: [
+      {
+        says: "30 N on a triangle of 300 by 260",
+        computed: () => (m.screwLoads(given.TRIANGLE, 30, { x: 75, y: 60 }) as readonly m.ScrewLoad[])[2]?.load ?? 0,
+        printed: "6.92",
       },
     ],
   },

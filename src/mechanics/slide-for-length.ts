@@ -25,9 +25,7 @@ export interface SlidePosition {
 
 /** Below this change of length per mm a slide hardly tightens the belt. */
 const LEAST_SENSITIVITY = 0.2;
-/** Steps of the search in a stretch; two or three are enough unless the length hardly changes. */
-const STEPS = 100;
-/** Share of a length that its own rounding leaves open. */
+/** Share of a length, or of a place on the slide, that rounding leaves open. */
 const NOISE = 4 * Number.EPSILON;
 
 /** A slide looked at once, for as many lengths as are asked. */
@@ -91,19 +89,18 @@ export function placeInStretch(look: Look, { low, high }: Stretch, length: numbe
   if (!(short(low) * short(high) < 0)) return undefined;
   let [left, right, last] = [low, high, low];
   let next = low.at + ((high.at - low.at) * short(low)) / (high.length - low.length);
-  for (let step = 0; step < STEPS; step++) {
+  for (;;) {
     const place = look(next);
     if (place === undefined) return undefined;
     if (short(place) * short(low) > 0) left = place;
     else right = place;
-    if (Math.abs(short(place)) <= NOISE * length) return place;
+    const open = Math.min(Math.abs(short(place)), right.at - left.at);
+    if (open <= NOISE * (length + Math.abs(next))) return place;
     const newton = place.at + short(place) / place.slope;
     const quick = newton > left.at && newton < right.at && 2 * Math.abs(short(place)) <= Math.abs(short(last));
     next = quick ? newton : left.at + (right.at - left.at) / 2;
-    if (next <= left.at || next >= right.at) return place;
     last = place;
   }
-  return last;
 }
 
 function noPlace(slide: Slide, stretches: readonly Stretch[], length: number): Refusal {

@@ -38,15 +38,14 @@ export function movedBy<Node extends LoopNode>(node: Node, { direction }: Slide,
 }
 
 /**
- * Returns how to look at places of a slide of a node.
+ * Returns how to look at places of a slide; its node is one of the nodes.
  *
  * A node that moves pulls at the belt along its two spans, so that the length changes by the difference of their
  * directions along the slide; the wraps give no part of it. Source: plane geometry.
  */
 export function lookAlong(nodes: readonly LoopNode[], slide: Slide): Look {
   const index = nodes.findIndex(({ name }) => name === slide.node);
-  const node = nodes[index];
-  if (node === undefined) return () => undefined;
+  const node = nodes[index] as LoopNode;
   const placed = [...nodes];
   const pull = (direction: number) => Math.cos(((direction - slide.direction) * Math.PI) / 180);
   return (at) => {

@@ -51,6 +51,19 @@ describe("what a calculation refuses for more than one number", () => {
     expect(one(m.screwTorque, "raise", { ...screw, lead: 6.999 * Math.PI })).toBeGreaterThan(0);
   });
 
+  test("a slide that would part the loop a hair further on is used up to there", () => {
+    const near = (apart: number): m.LoopNode[] => [
+      { name: "a", x: 0, y: 0, radius: 10, inside: true },
+      { name: "b", x: apart, y: 0, radius: 5, inside: true },
+    ];
+    const inward = { node: "b", direction: 180, from: 0, to: 1 };
+    const lengthAt = (apart: number) => (m.beltLoop(near(apart)) as m.BeltLoop).length;
+    const last = m.slideForLength(near(15.0005), inward, lengthAt(15 + 1e-9)) as m.SlidePosition;
+    expect(last.at).toBeCloseTo(0.0005 - 1e-9, 9);
+    const beyond = m.slideForLength(near(15.0005), inward, lengthAt(15 + 1e-9) - 1e-6);
+    expect(beyond).toMatchObject({ defect: { name: "length-off-slide" } });
+  });
+
   test("a pulley with a fraction of a tooth is refused before its idlers are judged", () => {
     const pulley = (name: string, x: number, teeth: number) => ({ name, x, y: 0, radius: 12, inside: true, teeth });
     const odd = m.idlerDuties([pulley("a", 0, 40), pulley("b", 200, 40.5)]);

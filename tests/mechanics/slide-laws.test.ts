@@ -148,4 +148,27 @@ describe("laws of a slide", () => {
       { seed: 35, numRuns: 60 },
     );
   });
+
+  /** A bottom pulley slides below a top one with so little room that only right below it both would touch. */
+  const tight = (right: number): m.LoopNode[] => [
+    { name: "left", x: -50, y: 0.6, radius: 0.4, inside: true },
+    { name: "bottom", x: 0, y: 0, radius: 0.5, inside: true },
+    { name: "right", x: 50, y: right, radius: 0.4, inside: true },
+    { name: "top", x: 0, y: 0.99, radius: 0.5, inside: true },
+  ];
+  const below = { node: "bottom", direction: 0, from: -30.9, to: 29.1 };
+  const atPlace = (nodes: m.LoopNode[], at: number) =>
+    nodes.map((node) => (node.name === "bottom" ? { ...node, x: at } : node));
+
+  test("a gap that the pieces of the slide miss gives no place, and never a wrong one", () => {
+    for (const right of [0.6, 0.9]) {
+      const nodes = tight(right);
+      expect(m.beltLoop(nodes)).toMatchObject({ defect: { name: "nodes-overlap" } });
+      const [before, after] = [-0.3, 0.3].map((at) => lengthOf(atPlace(nodes, at)));
+      const within = m.slideForLength(nodes, below, ((before ?? 0) + (after ?? 0)) / 2);
+      expect(within).toMatchObject({ defect: { name: expect.stringMatching(/^(length-off-slide|slide-hardly)/) } });
+      const clear = m.slideForLength(nodes, below, lengthOf(atPlace(nodes, 20)));
+      expect(clear).toMatchObject({ defect: { name: "slide-hardly-tightens", limit: { value: 0.2 } } });
+    }
+  });
 });

@@ -71,6 +71,24 @@ describe.skipIf(!CCX)("arms", () => {
     });
   });
 
+  test("two arms tied at their tips share the load, and sag as one of both together", () => {
+    every(49, (roll) => {
+      const [modulus, length, force] = [roll.between(60000, 75000), roll.between(100, 400), roll.between(5, 60)];
+      const [first, second] = [roll.between(5000, 140000), roll.between(5000, 140000)];
+      // Tied arms sag alike: each under its share, and one of the summed second moment under the whole.
+      const shares = m.tiedBars.compute({ force, first, second }) as Record<string, number>;
+      const tipOf = (inertia: number, load: number) => {
+        const loads = [{ node: 1, way: "up", amount: -load }] as const;
+        return (
+          solveGrid({ ...along([0, length], { modulus, inertia }), springs: [], held: [built], loads })[1]?.up ?? 0
+        );
+      };
+      const together = tipOf(shares.inertia ?? 0, force);
+      close(tipOf(first, shares.onFirst ?? 0), together);
+      close(tipOf(second, shares.onSecond ?? 0), together);
+    });
+  });
+
   test("wheel rows that give way: carriage and arm together sag by the sum of both formulas", () => {
     // The rows stand beside a pivot that takes the weight; the moment of the arm turns the carriage on them.
     every(42, (roll) => {

@@ -61,6 +61,8 @@ test.skipIf(!CCX)("a bracket's arm of 2.5 to 5 depths sinks by bending and shear
     const given = { force, lever, width, height: depth, modulus, creep: 1 };
     expect(Math.abs(one(m.bracketSink, "sink", given) / tipSag(beam, force) - 1)).toBeLessThan(0.015);
     // Shear is a part that shows: without it the formula would be off by more than that.
+    const part = { force, length: lever, factor: 1.2, modulus: modulus / 2.7, area: width * depth };
+    expect(one(m.beamShear, "sag", part)).toBeCloseTo(one(m.bracketSink, "shear", given), 12);
     const { shear, sink } = m.bracketSink.compute(given) as Record<string, number>;
     expect((shear ?? 0) / (sink ?? 1)).toBeGreaterThan(0.02);
   }

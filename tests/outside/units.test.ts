@@ -14,6 +14,7 @@ const SPELLED: Readonly<Record<string, string>> = {
   inches: "inch",
   '"': "inch",
   ft: "foot",
+  "'": "foot",
   deg: "degree",
   "°": "degree",
   rad: "radian",
@@ -28,7 +29,15 @@ const SPELLED: Readonly<Record<string, string>> = {
   "N*m": "newton meter",
   "N m": "newton meter",
   Nm: "newton meter",
+  N·mm: "newton mm",
+  "N mm": "newton mm",
+  Nmm: "newton mm",
   "lbf in": "lbf inch",
+  "in lbf": "lbf inch",
+  lbf·in: "lbf inch",
+  in·lbf: "lbf inch",
+  "lbf ft": "lbf foot",
+  "ft lbf": "lbf foot",
   kg: "kg",
   g: "gram",
   lb: "pound",
@@ -37,6 +46,7 @@ const SPELLED: Readonly<Record<string, string>> = {
   C: "tempC",
   F: "tempF",
   "°F": "tempF",
+  K: "tempK",
   MPa: "megapascal",
   "N/mm2": "newton/mm^2",
   psi: "psi",
@@ -45,7 +55,7 @@ const SPELLED: Readonly<Record<string, string>> = {
 };
 
 const KINDS = Object.keys(INSIDE) as Kind[];
-const VALUES = 240;
+const VALUES = 320;
 
 interface Written {
   readonly text: string;
@@ -55,16 +65,25 @@ interface Written {
   readonly want: string;
 }
 
-/** Writes a random amount of any unit: decimals, exponents, signs, and the fractions that inches are sold in. */
+/** Writes a random amount of any unit: decimals, exponents, signs, feet, and the fractions that inches are sold in. */
 function written(roll: ReturnType<typeof dice>, kind: Kind, unit: string): Written {
   const size = 10 ** roll.between(-3, 5) * (roll.between(0, 1) < 0.25 ? -1 : 1);
-  const amount = kind === "temperature" ? roll.between(-60, 500).toFixed(2) : size.toPrecision(roll.whole(1, 9));
+  const amount =
+    kind === "temperature"
+      ? roll.between(unit === "K" ? 200 : -60, 500).toFixed(2)
+      : size.toPrecision(roll.whole(1, 9));
   const want = spelled(INSIDE[kind]);
   if (kind === "temperature") return { text: `${amount} ${unit}`, kind, have: `${spelled(unit)}(${amount})`, want };
-  if (/^in|^"/.test(unit) && roll.between(0, 1) < 0.7) {
-    const [whole, top, bottom] = [roll.whole(1, 40), roll.whole(1, 63), roll.pick([2, 4, 8, 16, 32, 64])];
-    const text = `${whole} ${top}/${bottom} ${unit}`;
-    return { text, kind, have: `(${whole} + ${top} / ${bottom}) ${spelled(unit)}`, want };
+  if (spelled(unit) === "inch" && roll.between(0, 1) < 0.7) {
+    const feet = roll.between(0, 1) < 0.3 ? roll.whole(1, 9) : 0;
+    const bottom = roll.pick([2, 4, 8, 16, 32, 64]);
+    const [whole, top] = [roll.whole(1, feet > 0 ? 10 : 40), roll.whole(1, bottom - 1)];
+    const inches = `(${whole} + ${top} / ${bottom}) ${spelled(unit)}`;
+    if (feet > 0) {
+      const text = `${feet}${roll.pick(["'", " ft"])} ${whole} ${top}/${bottom} ${unit}`;
+      return { text, kind, have: `${feet} foot + ${inches}`, want };
+    }
+    return { text: `${whole}${roll.pick([" ", "-"])}${top}/${bottom} ${unit}`, kind, have: inches, want };
   }
   return { text: `${amount}${roll.pick(["", " "])}${unit}`, kind, have: `(${amount}) ${spelled(unit)}`, want };
 }

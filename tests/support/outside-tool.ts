@@ -5,12 +5,15 @@ const PACKAGES = { admesh: "admesh", ccx: "calculix-ccx", units: "units" } as co
 
 type Tool = keyof typeof PACKAGES;
 
+/** How each tells its version; to ccx any other word is the name of a job, for which it leaves files behind. */
+const VERSION: Readonly<Record<Tool, string>> = { admesh: "--version", ccx: "-v", units: "--version" };
+
 /**
  * Returns whether a program is on this machine. Where it is not, its tests are skipped and say so, because the README
  * promises that Node and git are enough; with TRAMWRIGHT_TOOLS=required, as in CI, that fails.
  */
 export function hasTool(tool: Tool): boolean {
-  if (spawnSync(tool, ["--version"], { stdio: "ignore" }).error === undefined) return true;
+  if (spawnSync(tool, [VERSION[tool]], { stdio: "ignore" }).error === undefined) return true;
   const cure = `apt-get install ${PACKAGES[tool]}`;
   if (process.env.TRAMWRIGHT_TOOLS === "required")
     throw new Error(`${tool} is not installed, and TRAMWRIGHT_TOOLS=required asks for it: ${cure}`);

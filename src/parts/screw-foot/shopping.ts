@@ -1,7 +1,7 @@
 import type { Bearing } from "../../catalogue/bearings.ts";
 import { SET_SCREWS } from "../../catalogue/set-screws.ts";
 import { SHIM_RINGS } from "../../catalogue/shim-rings.ts";
-import { nominal } from "../../core/parameter.ts";
+import { nominal } from "../../core/item.ts";
 import { tidy } from "../../core/rounding.ts";
 import { findRow } from "../../core/table.ts";
 import type { Case, HardwareLine } from "../family.ts";

@@ -119,7 +119,8 @@ function holdOf({ given, derived }: Pick<Foot, "given" | "derived">): string[] {
 
 function torqueOf(thread: string): string {
   const values = findRow(SET_SCREWS, thread)?.values;
-  return values === undefined ? UNKNOWN : `${values.torque} N·m, key ${values.key}`;
+  if (values === undefined) return UNKNOWN;
+  return `${values.torque > 0 ? `${values.torque} N·m` : UNKNOWN}, key ${values.key}`;
 }
 
 const holdText = (hold: number) => (hold > 0 ? `${hold.toFixed(0)} N on thread crests` : UNKNOWN);

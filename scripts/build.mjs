@@ -18,7 +18,7 @@ const common = {
   format: "cjs",
   target: "node20",
   supported: { "dynamic-import": false },
-  minifyWhitespace: true,
+  minify: true,
   legalComments: "none",
   logLevel: "warning",
 };
@@ -38,6 +38,7 @@ async function bundle(folder) {
     entryPoints: ["src/cli/run.ts"],
     outfile: join(folder, "program.cjs"),
     define: { "import.meta.url": "__moduleUrl" },
+    alias: { cliui: "./scripts/stand-ins/columns.mjs", "string-width": "./scripts/stand-ins/width.mjs" },
     banner: { js: 'const __moduleUrl = require("node:url").pathToFileURL(__filename).href;' },
   });
 }

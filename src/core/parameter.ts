@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import { type Item, itemOf } from "./item.ts";
 import { nearest } from "./nearest.ts";
 import { INSIDE, type Kind, type Reading, readQuantity } from "./quantity.ts";

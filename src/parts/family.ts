@@ -1,4 +1,4 @@
-import type { z } from "zod";
+import type * as z from "zod";
 import type { Diagnostic } from "../core/diagnostic.ts";
 import type { Dimensions, Given } from "../core/dimension.ts";
 import type { Unit } from "../core/unit.ts";

@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import type { Diagnostic, Path } from "../core/diagnostic.ts";
 import { nearest } from "../core/nearest.ts";
 import { presented } from "../core/parameter.ts";

@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import type { DefectName } from "../core/defects.ts";
 import type { Diagnostic } from "../core/diagnostic.ts";
 import { type Printer, printerSchema } from "../printing/printer.ts";

@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import { angle, length, plainNumber, torque } from "../core/parameter.ts";
 
 const mm = (symbol: string, meaning: string, min: number, max: number, usual: number) =>

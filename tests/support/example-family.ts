@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import { THREADS } from "../../src/catalogue/threads.ts";
 import type { Dimensions } from "../../src/core/dimension.ts";
 import { choice, length, plainNumber } from "../../src/core/parameter.ts";

@@ -1,4 +1,4 @@
-import type { z } from "zod";
+import type * as z from "zod";
 import type { Item } from "../../core/item.ts";
 
 /** Threads for which heads, washers, holes and stock lengths are all known. */

@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import { LARGE_WASHERS } from "../../catalogue/large-washers.ts";
 import { NUTS } from "../../catalogue/nuts.ts";
 import { itemOf } from "../../core/item.ts";

@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import { BARS } from "../../catalogue/bars.ts";
 import { INSERTS } from "../../catalogue/inserts.ts";
 import { LARGE_WASHERS } from "../../catalogue/large-washers.ts";

@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import { BARS } from "../../catalogue/bars.ts";
 import { BEARINGS } from "../../catalogue/bearings.ts";
 import { ECCENTRICS } from "../../catalogue/eccentrics.ts";

@@ -1,4 +1,4 @@
-import type { z } from "zod";
+import type * as z from "zod";
 import type { Item } from "../../core/item.ts";
 import { facesOf, type Layout, sidesOf } from "./layout.ts";
 

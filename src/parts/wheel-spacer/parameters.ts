@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import { THREADS } from "../../catalogue/threads.ts";
 import { itemOf } from "../../core/item.ts";
 import { choice, hardware, length, plainNumber, torque } from "../../core/parameter.ts";

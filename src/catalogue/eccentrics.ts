@@ -16,6 +16,9 @@ function eccentric(key: string, body: number, height: number, plateHole: number,
   return { key, values, source: "common-practice", standing: "typical", from: "memory", note };
 }
 
+const SMALL =
+  "one of bore 3 and round 5 is sold for a plate hole of 5: its height and offset are not published, measure";
+
 export const ECCENTRICS: Table<Eccentric> = {
   name: "eccentrics",
   item: "eccentric",
@@ -30,7 +33,7 @@ export const ECCENTRICS: Table<Eccentric> = {
   },
   rows: [
     {
-      ...eccentric("6 mm", 7.1, 6, 7.2, "newer ones have a round of 10 instead of the hexagon"),
+      ...eccentric("6 mm", 7.1, 6, 7.2, `newer ones have a round of 10 instead of the hexagon; ${SMALL}`),
       differs: differing<Eccentric>("usual", "a machine maker's drawing", { plateHole: [7.18] }),
     },
     eccentric(

@@ -20,6 +20,8 @@ function wheel(key: string, numbers: Numbers, note: string): Row<Wheel> {
   return { key, values, source: "common-practice", standing: "typical", from: "memory", note };
 }
 
+const OLDER = "an older form on two 623 and an axle of 3 mm is sold too: no sizes are published, measure";
+
 export const WHEELS: Table<Wheel> = {
   name: "wheels",
   item: "wheel",
@@ -35,7 +37,11 @@ export const WHEELS: Table<Wheel> = {
     forceLimit: { symbol: "F_w", unit: "N", meaning: "force that leaves no flat spot while it stands" },
   },
   rows: [
-    wheel("V 23.9", [23.9, 10.2, 11, 8.4, 13.5, 9.85, 100], "two 625 with 1.0 between them; POM, PC takes 150 N"),
+    wheel(
+      "V 23.9",
+      [23.9, 10.2, 11, 8.4, 13.5, 9.85, 100],
+      `two 625 with 1.0 between them; POM, PC takes 150 N; ${OLDER}`,
+    ),
     wheel("V 24.4", [24.4, 11, 11, 8.4, 13.5, 10.1, 100], "sizes vary by 0.2; o_w holds for this diameter only; POM"),
     wheel(
       "V 15.2 mini",

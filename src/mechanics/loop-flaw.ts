@@ -95,6 +95,7 @@ const EXPLAINED: Readonly<Record<LoopFlaw["flaw"], Explained>> = {
     }),
 };
 
+/** Where two spans cross, which the trace of a crossing always tells. */
 function where({ x, y }: Point): string {
   return `, at x ${brief(x)}, y ${brief(y)} mm`;
 }

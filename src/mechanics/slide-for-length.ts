@@ -52,7 +52,7 @@ export function lengthOnSlide(nodes: readonly LoopNode[], slide: Slide): LengthO
   const off = ({ at }: SlidePlace) => Math.abs(at - (from + to) / 2);
   return (length) => {
     if (!room || !Number.isFinite(length)) return { refused: "the slide has no room" };
-    const places = stretches.map((stretch) => solved(look, stretch, length)).filter((one) => one !== undefined);
+    const places = stretches.map((stretch) => placeInStretch(look, stretch, length)).filter((one) => one !== undefined);
     const [place] = places.sort((a, b) => off(a) - off(b));
     return place === undefined ? noPlace(slide, stretches, length) : positionAt(nodes, slide, place);
   };
@@ -61,7 +61,7 @@ export function lengthOnSlide(nodes: readonly LoopNode[], slide: Slide): LengthO
 function positionAt(nodes: readonly LoopNode[], slide: Slide, { at, slope }: SlidePlace): SlidePosition | Refusal {
   const index = nodes.findIndex(({ name }) => name === slide.node);
   const placed = nodes.map((each, place) => (place === index ? movedBy(each, slide, at) : each));
-  // A solution is a place where the loop is sound, and the node was found before.
+  // A place of a stretch is one where the loop is sound, and only a node of the loop has stretches.
   const loop = beltLoop(placed) as BeltLoop;
   const node = placed[index] as LoopNode;
   if (Math.abs(slope) >= LEAST_SENSITIVITY) {
@@ -77,8 +77,12 @@ function positionAt(nodes: readonly LoopNode[], slide: Slide, { at, slope }: Sli
   });
 }
 
-/** Newton's search from the straight line between the ends of a stretch, held inside the bracket that it narrows. */
-function solved(look: Look, { low, high }: Stretch, length: number): SlidePlace | undefined {
+/**
+ * Returns the place of a stretch where the belt has a length; undefined when there is none.
+ *
+ * Newton's search from the straight line between the ends, held inside the bracket that it narrows. mm.
+ */
+export function placeInStretch(look: Look, { low, high }: Stretch, length: number): SlidePlace | undefined {
   const short = (place: SlidePlace) => length - place.length;
   if (short(low) === 0) return low;
   if (short(high) === 0) return high;

@@ -1,5 +1,5 @@
 import type { Given } from "../core/dimension.ts";
-import type { Item } from "../core/parameter.ts";
+import type { Item } from "../core/item.ts";
 import { metaOf } from "../core/parameter.ts";
 import type { Values } from "../core/table.ts";
 import type { Printer } from "../printing/printer.ts";

@@ -1,4 +1,4 @@
-import type { Item } from "../core/parameter.ts";
+import type { Item } from "../core/item.ts";
 import { BLEND_LIMITS, MATERIALS, type Material } from "../printing/materials.ts";
 import { above, type Finding } from "./check.ts";
 

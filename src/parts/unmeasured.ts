@@ -1,6 +1,6 @@
 import type { DefectName } from "../core/defects.ts";
 import type { Diagnostic } from "../core/diagnostic.ts";
-import type { Item } from "../core/parameter.ts";
+import type { Item } from "../core/item.ts";
 
 /** Returns a note that lists the bought items whose sizes are what is usually sold; none when all are known. */
 export function unmeasured(given: Readonly<Record<string, unknown>>): Diagnostic[] {

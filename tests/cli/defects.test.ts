@@ -4,6 +4,7 @@ import { describe, expect, test } from "vitest";
 import { explain } from "../../src/cli/commands/explain.ts";
 import { parts } from "../../src/cli/commands/parts.ts";
 import { printerFields } from "../../src/cli/explain/parameter-page.ts";
+import { CALCULATION_DEFECTS } from "../../src/core/calculation-defects.ts";
 import { DEFECTS } from "../../src/core/defects.ts";
 import { HOW_TO_MEASURE, TEST_PIECE_SKETCH } from "../../src/printing/calibration.ts";
 import { UNCALIBRATED } from "../../src/printing/printer.ts";
@@ -28,7 +29,7 @@ const NAMES = [
 describe("every name that can be printed can be explained", () => {
   test("the names are found in the sources", () => {
     expect(NAMES.length).toBeGreaterThan(150);
-    for (const name of Object.keys(DEFECTS)) expect(NAMES).toContain(name);
+    for (const name of Object.keys({ ...DEFECTS, ...CALCULATION_DEFECTS })) expect(NAMES).toContain(name);
     expect(NAMES).toContain("spring-goes-solid");
   });
 

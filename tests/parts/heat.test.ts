@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { itemOf } from "../../src/core/parameter.ts";
+import { itemOf } from "../../src/core/item.ts";
 import { row } from "../../src/core/table.ts";
 import { tooHotIn } from "../../src/parts/heat.ts";
 import { MATERIALS } from "../../src/printing/materials.ts";

@@ -1,9 +1,11 @@
+import { CALCULATION_DEFECTS } from "../../core/calculation-defects.ts";
 import { DEFECTS, type Defect } from "../../core/defects.ts";
 import { hanging } from "./hanging.ts";
 import type { Page } from "./page.ts";
 
-/** Returns the page of a defect that is found in files or on finished meshes, whatever the family; none of others. */
+/** Returns the page of a defect that no family checks: of files, finished meshes, calculations; none of others. */
 export function defectPages(name: string): Page[] {
+  if (Object.hasOwn(CALCULATION_DEFECTS, name)) return [refusalPage(name as keyof typeof CALCULATION_DEFECTS)];
   if (!Object.hasOwn(DEFECTS, name)) return [];
   const defect: Defect = DEFECTS[name as keyof typeof DEFECTS];
   const { what, why, set, excusable, more } = defect;
@@ -23,4 +25,14 @@ export function defectPages(name: string): Page[] {
       data: { kind: "defect", name, ...defect },
     },
   ];
+}
+
+function refusalPage(name: keyof typeof CALCULATION_DEFECTS): Page {
+  const { what, why, set } = CALCULATION_DEFECTS[name];
+  return {
+    name,
+    title: `${name}: a reason for which a calculation refuses its inputs`,
+    lines: [...hanging("what    ", what), ...hanging("why     ", why), ...hanging("set     ", set)],
+    data: { kind: "refusal", name, what, why, set },
+  };
 }

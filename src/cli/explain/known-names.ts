@@ -1,4 +1,5 @@
 import { SOURCES } from "../../core/bibliography.ts";
+import { CALCULATION_DEFECTS } from "../../core/calculation-defects.ts";
 import { DEFECTS } from "../../core/defects.ts";
 import { CALCULATIONS } from "../../mechanics/index.ts";
 import type { AnyFamily } from "../../parts/family.ts";
@@ -20,6 +21,7 @@ export function knownNames(prefix?: string): string[] {
   return unique([
     ...FAMILIES.flatMap(own),
     ...Object.keys(DEFECTS),
+    ...Object.keys(CALCULATION_DEFECTS),
     PRINTER,
     ...CALCULATIONS.map(({ name }) => name),
     ...Object.keys(SOURCES),

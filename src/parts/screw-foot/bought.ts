@@ -8,7 +8,7 @@ import type { Pulley } from "../../catalogue/pulleys.ts";
 import type { Screw } from "../../catalogue/screws.ts";
 import { THREADS } from "../../catalogue/threads.ts";
 import { WASHERS, type Washer } from "../../catalogue/washers.ts";
-import { nominal } from "../../core/parameter.ts";
+import { nominal } from "../../core/item.ts";
 import { findRow, row } from "../../core/table.ts";
 import type { Material } from "../../printing/materials.ts";
 import type { MountBolt } from "../features/mount-bolt.ts";

@@ -1,5 +1,5 @@
 import type { z } from "zod";
-import type { Item } from "../../core/parameter.ts";
+import type { Item } from "../../core/item.ts";
 
 /** Threads for which heads, washers, holes and stock lengths are all known. */
 const BOLTS = ["M3", "M4", "M5", "M6", "M8"];

@@ -1,7 +1,7 @@
 import type { Bearing } from "../../catalogue/bearings.ts";
 import { SET_SCREWS } from "../../catalogue/set-screws.ts";
 import { SHIM_RINGS } from "../../catalogue/shim-rings.ts";
-import { nominal } from "../../core/parameter.ts";
+import { nominal } from "../../core/item.ts";
 import { tidy } from "../../core/rounding.ts";
 import { findRow } from "../../core/table.ts";
 import type { Case, HardwareLine } from "../family.ts";
@@ -119,7 +119,8 @@ function holdOf({ given, derived }: Pick<Foot, "given" | "derived">): string[] {
 
 function torqueOf(thread: string): string {
   const values = findRow(SET_SCREWS, thread)?.values;
-  return values === undefined ? UNKNOWN : `${values.torque} N·m, key ${values.key}`;
+  if (values === undefined) return UNKNOWN;
+  return `${values.torque > 0 ? `${values.torque} N·m` : UNKNOWN}, key ${values.key}`;
 }
 
 const holdText = (hold: number) => (hold > 0 ? `${hold.toFixed(0)} N on thread crests` : UNKNOWN);

@@ -1,7 +1,8 @@
 import { z } from "zod";
 import { LARGE_WASHERS } from "../../catalogue/large-washers.ts";
 import { NUTS } from "../../catalogue/nuts.ts";
-import { choice, flag, hardware, itemOf, length, plainNumber } from "../../core/parameter.ts";
+import { itemOf } from "../../core/item.ts";
+import { choice, flag, hardware, length, plainNumber } from "../../core/parameter.ts";
 import { row } from "../../core/table.ts";
 import { MATERIALS } from "../../printing/materials.ts";
 

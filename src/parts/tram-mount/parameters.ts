@@ -5,18 +5,8 @@ import { LARGE_WASHERS } from "../../catalogue/large-washers.ts";
 import { NUTS } from "../../catalogue/nuts.ts";
 import { SPRINGS } from "../../catalogue/springs.ts";
 import { WASHERS } from "../../catalogue/washers.ts";
-import {
-  angle,
-  choice,
-  flag,
-  force,
-  hardware,
-  itemOf,
-  length,
-  plainNumber,
-  rate,
-  temperature,
-} from "../../core/parameter.ts";
+import { itemOf } from "../../core/item.ts";
+import { angle, choice, flag, force, hardware, length, plainNumber, rate, temperature } from "../../core/parameter.ts";
 import { row } from "../../core/table.ts";
 import { MATERIALS } from "../../printing/materials.ts";
 

@@ -1,5 +1,5 @@
 import type { Given } from "../../core/dimension.ts";
-import type { Item } from "../../core/parameter.ts";
+import type { Item } from "../../core/item.ts";
 import { TORQUE_FACTOR } from "../../mechanics/clamp-force.ts";
 import type { Case } from "../family.ts";
 import { parameterGivens, printerGivens } from "../givens.ts";

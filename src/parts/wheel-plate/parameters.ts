@@ -6,18 +6,8 @@ import { LARGE_WASHERS } from "../../catalogue/large-washers.ts";
 import { SHIM_RINGS } from "../../catalogue/shim-rings.ts";
 import { WASHERS } from "../../catalogue/washers.ts";
 import { WHEELS } from "../../catalogue/wheels.ts";
-import {
-  angle,
-  choice,
-  flag,
-  force,
-  hardware,
-  itemOf,
-  label,
-  length,
-  plainNumber,
-  temperature,
-} from "../../core/parameter.ts";
+import { itemOf } from "../../core/item.ts";
+import { angle, choice, flag, force, hardware, label, length, plainNumber, temperature } from "../../core/parameter.ts";
 import { row } from "../../core/table.ts";
 import { MATERIALS } from "../../printing/materials.ts";
 import { refineParameters } from "./refine.ts";

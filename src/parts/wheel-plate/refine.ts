@@ -1,5 +1,5 @@
 import type { z } from "zod";
-import type { Item } from "../../core/parameter.ts";
+import type { Item } from "../../core/item.ts";
 import { facesOf, type Layout, sidesOf } from "./layout.ts";
 
 /** Threads for which heads, washers, holes and stock lengths are all known. */

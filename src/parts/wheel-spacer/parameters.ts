@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { THREADS } from "../../catalogue/threads.ts";
-import { choice, hardware, itemOf, length, plainNumber, torque } from "../../core/parameter.ts";
+import { itemOf } from "../../core/item.ts";
+import { choice, hardware, length, plainNumber, torque } from "../../core/parameter.ts";
 import { row } from "../../core/table.ts";
 import { MATERIALS } from "../../printing/materials.ts";
 import { leastBody } from "./derive.ts";

@@ -52,7 +52,7 @@ describe("bores of what sits on the screw", () => {
     expect(errorsOf(foot)).toEqual([OTHERS]);
     expect(errorsOf({ ...foot, pulley: { row: "40 teeth 2 mm", bore: 10 } })).toEqual([]);
     expect(errorsOf({ ...foot, pulley: { row: "40 teeth 2 mm", bore: 10 }, style: "bridged" })).toEqual([BEARING]);
-    expect(errorsOf({ thrust: "shoulder" })).toEqual(["turned-end-not-below-screw"]);
+    expect(errorsOf({ thrust: "shoulder" })).toEqual(["turned-end-thicker-than-screw"]);
   });
 
   test("a turned end and the screw above it are two bodies to keep clear of", () => {

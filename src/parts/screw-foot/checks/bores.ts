@@ -96,7 +96,7 @@ const boreMisfit: FootCheck = {
 };
 
 const endTooThick: FootCheck = {
-  name: "turned-end-not-below-screw",
+  name: "turned-end-thicker-than-screw",
   path: ["endDiameter"],
   why: "turning takes off: an end as thick as the screw leaves no shoulder, a thicker one cannot be",
   trips: { error: { endDiameter: 9 } },

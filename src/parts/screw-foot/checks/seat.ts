@@ -162,13 +162,13 @@ const tooTall: FootCheck = {
   trips: { error: { beltPlane: 85 }, warning: { beltPlane: 65 } },
   test: ({ given: { stageLowest }, derived: { seat, pulleyTop } }) => {
     if (stageLowest !== undefined && pulleyTop + 3 > stageLowest) {
-      const says = `the pulley ends at ${f(pulleyTop)} mm and the stage comes down to ${f(stageLowest)} mm`;
+      const says = `the pulley ends at ${f(pulleyTop)} mm and the stage comes down to ${f(stageLowest)} mm: under 3 mm between`;
       return {
         level: "error",
         says,
         set: `beltPlane: ${f(pulleyTop + 3 - stageLowest)} mm lower, or a higher stop`,
-        found: stageLowest,
-        limit: pulleyTop + 3,
+        found: pulleyTop,
+        limit: stageLowest - 3,
         unit: "mm",
       };
     }

@@ -23,6 +23,15 @@ const common = {
   logLevel: "warning",
 };
 
+/** What is taken of the modelling library, in its place: the whole of it is as large as all parts together. */
+const modelingInPart = {
+  name: "modeling-in-part",
+  setup: ({ onResolve }) => {
+    const path = join(import.meta.dirname, "stand-ins", "modeling.cjs");
+    onResolve({ filter: /^@jscad\/modeling$/ }, () => ({ path }));
+  },
+};
+
 /** Writes the whole program into a folder. */
 async function bundle(folder) {
   await copyFile(require.resolve("manifold-3d/manifold.wasm"), join(folder, "manifold.wasm"));
@@ -38,6 +47,7 @@ async function bundle(folder) {
     entryPoints: ["src/cli/run.ts"],
     outfile: join(folder, "program.cjs"),
     define: { "import.meta.url": "__moduleUrl" },
+    plugins: [modelingInPart],
     alias: { cliui: "./scripts/stand-ins/columns.mjs", "string-width": "./scripts/stand-ins/width.mjs" },
     banner: { js: 'const __moduleUrl = require("node:url").pathToFileURL(__filename).href;' },
   });

@@ -6,7 +6,7 @@ import type { Contact, KeepOut, Piece } from "../parts/piece.ts";
 import { contactArea } from "../verify/contact.ts";
 import { boxRegion } from "../verify/region.ts";
 
-/** More shared volume than this is a clash, mm3 (3.0.11). */
+/** More shared volume than this is a clash, mm3. */
 const CLASH = 0.01;
 /** Share of a drawn contact face that must be there on the finished mesh. */
 const TOUCH = 0.95;

@@ -5,6 +5,9 @@ import { INSIDE, type Kind, type Reading, readQuantity } from "./quantity.ts";
 import { findRow, type Table, type Values } from "./table.ts";
 import type { Unit } from "./unit.ts";
 
+// A schema reads a handful of files in one run: compiling its reader first costs more than it saves.
+z.config({ jitless: true });
+
 /** What every parameter says about itself; it travels in the zod schema's metadata. */
 export interface ParameterMeta {
   readonly symbol: string;
@@ -71,7 +74,12 @@ function quantity(kind: Kind, spec: Spec) {
       }
       return value;
     })
-    .meta({ symbol: spec.symbol, unit, description: spec.meaning, range } satisfies ParameterMeta);
+    .register(z.globalRegistry, {
+      symbol: spec.symbol,
+      unit,
+      description: spec.meaning,
+      range,
+    } satisfies ParameterMeta);
 }
 
 export const length = (spec: Spec) => quantity("length", spec);
@@ -96,7 +104,12 @@ export function plainNumber(spec: Spec & { readonly whole?: boolean }) {
       }
       return value;
     })
-    .meta({ symbol: spec.symbol, unit: "", description: spec.meaning, range } satisfies ParameterMeta);
+    .register(z.globalRegistry, {
+      symbol: spec.symbol,
+      unit: "",
+      description: spec.meaning,
+      range,
+    } satisfies ParameterMeta);
 }
 
 /** One of a few words, each with its meaning. */
@@ -114,13 +127,18 @@ export function choice<const Word extends string>(
       const close = nearest(word, known);
       return complain(ctx, `${word} is not known here`, { set: close ?? `one of ${known.join(", ")}` });
     })
-    .meta({ symbol, unit: "", description: meaning, words } satisfies ParameterMeta);
+    .register(z.globalRegistry, { symbol, unit: "", description: meaning, words } satisfies ParameterMeta);
 }
 
 export function flag(symbol: string, meaning: string) {
   return z
     .boolean("expected true or false")
-    .meta({ symbol, unit: "", description: meaning, words: { true: "yes", false: "no" } } satisfies ParameterMeta);
+    .register(z.globalRegistry, {
+      symbol,
+      unit: "",
+      description: meaning,
+      words: { true: "yes", false: "no" },
+    } satisfies ParameterMeta);
 }
 
 /** A short text that may be engraved: letters, digits, blank and . - + only. */
@@ -133,7 +151,7 @@ export function label(symbol: string, meaning: string, longest = 16) {
         set: `at most ${longest} of the letters A to Z, digits, blank, . - +`,
       });
     })
-    .meta({ symbol, unit: "", description: meaning } satisfies ParameterMeta);
+    .register(z.globalRegistry, { symbol, unit: "", description: meaning } satisfies ParameterMeta);
 }
 
 function overlay<V extends Values>(table: Table<V>, typed: Record<string, unknown>, ctx: z.RefinementCtx): Item<V> {
@@ -213,7 +231,12 @@ export function hardware<V extends Values>(table: Table<V>, meaning: string) {
       const found = findRow(table, String(typed));
       return found === undefined ? unknownRow(table, String(typed), ctx) : itemOf(found);
     })
-    .meta({ symbol: "", unit: "", description: meaning, table: table.name } satisfies ParameterMeta);
+    .register(z.globalRegistry, {
+      symbol: "",
+      unit: "",
+      description: meaning,
+      table: table.name,
+    } satisfies ParameterMeta);
 }
 
 /** Returns what a parameter says about itself, through defaults and optionals. */

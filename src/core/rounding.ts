@@ -1,4 +1,4 @@
-/** Guard against a value that is a whole step but for rounding noise: 1e-6 of a step (parts rule 3.0.1). */
+/** Guard against a value that is a whole step but for rounding noise: 1e-6 of a step. */
 const GUARD = 1e-6;
 
 /** Returns the smallest whole multiple of `step` that is not below `value`. Units: those of the arguments. */

@@ -18,7 +18,7 @@ export function circumscribed(radius: number, sides: number): number {
   return radius / Math.cos(Math.PI / sides);
 }
 
-/** Returns the corners of a regular polygon, counter-clockwise, with flats facing +-x and +-y (3.0.4). */
+/** Returns the corners of a regular polygon, counter-clockwise, with flats facing +-x and +-y. */
 export function ring(cornerRadius: number, sides: number, at: Vec2 = [0, 0]): Vec2[] {
   return Array.from({ length: sides }, (_, side): Vec2 => {
     const azimuth = ((side + 0.5) * 2 * Math.PI) / sides;

@@ -28,7 +28,7 @@ const KEY_REACH = 40;
 /** What a cutter sticks out of a face, so that no skin is left. */
 const OVERRUN = 1;
 
-/** Returns the diameter of the straight path a hex key needs: across corners plus play (3.0.10). mm. */
+/** Returns the diameter of the straight path a hex key needs: across corners plus play. mm. */
 export function keyPath(across: number): number {
   return 1.1547 * across + 3;
 }

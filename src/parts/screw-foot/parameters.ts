@@ -76,7 +76,11 @@ const turning = {
     .array(hardware(RINGS, "a ring between bearing and pulley, from the bearing up"))
     .max(8)
     .optional()
-    .meta({ symbol: "washers", unit: "", description: "rings between bearing and pulley, from the bearing up" }),
+    .register(z.globalRegistry, {
+      symbol: "washers",
+      unit: "",
+      description: "rings between bearing and pulley, from the bearing up",
+    }),
   collar: hardware(COLLARS, "the clamp collar, for thrust: collar").optional(),
   hub: choice("hub", "which way the pulley's hub points", {
     up: "up",
@@ -92,13 +96,17 @@ const turning = {
       { azimuth: 0, side: "right" },
       { azimuth: 60, side: "left" },
     ])
-    .meta({ symbol: "spans", unit: "", description: "belt spans that leave the pulley" }),
+    .register(z.globalRegistry, { symbol: "spans", unit: "", description: "belt spans that leave the pulley" }),
   keyAzimuth: degrees("phi_key", "direction from which the key reaches the set screw").default(90),
   framePosts: z
     .array(framePost)
     .max(4)
     .default([])
-    .meta({ symbol: "posts", unit: "mm", description: "upright bars of the frame near the foot" }),
+    .register(z.globalRegistry, {
+      symbol: "posts",
+      unit: "mm",
+      description: "upright bars of the frame near the foot",
+    }),
 };
 
 const shaping = {
@@ -120,7 +128,11 @@ const shaping = {
     .array(degrees("phi_post", "direction in which a post of the bridge stands"))
     .length(2)
     .optional()
-    .meta({ symbol: "phi_posts", unit: "deg", description: "directions in which the bridge's two posts stand" }),
+    .register(z.globalRegistry, {
+      symbol: "phi_posts",
+      unit: "deg",
+      description: "directions in which the bridge's two posts stand",
+    }),
   cap: flag("cap", "whether a cap holds the bearing down").default(false),
   locate: choice("locate", "what finds the bar's slot; left out, a key where the mount has one", {
     none: "nothing",
@@ -150,7 +162,11 @@ const loading = {
     .min(1)
     .max(30)
     .optional()
-    .meta({ symbol: "L_stock", unit: "mm", description: "bolt lengths you have, when they are not the usual stock" }),
+    .register(z.globalRegistry, {
+      symbol: "L_stock",
+      unit: "mm",
+      description: "bolt lengths you have, when they are not the usual stock",
+    }),
 };
 
 export const schema = z.strictObject({ ...placing, ...turning, ...shaping, ...loading }).superRefine(refineParameters);

@@ -56,13 +56,18 @@ export interface Unused {
   readonly with: string;
 }
 
-/** The foot that nothing was said of. */
-export const DEFAULTS: Parameters = schema.parse({});
+let usual: Parameters | undefined;
+
+/** Returns the foot that nothing was said of. */
+export function defaults(): Parameters {
+  usual ??= schema.parse({});
+  return usual;
+}
 
 /** Returns the settings that differ from their defaults and that this foot does not use. */
 export function unusedSettings(given: Parameters): Unused[] {
   return (Object.entries(USES) as [keyof Parameters, Use][]).flatMap(([name, use]) => {
-    const asked = JSON.stringify(given[name]) !== JSON.stringify(DEFAULTS[name]);
+    const asked = JSON.stringify(given[name]) !== JSON.stringify(defaults()[name]);
     return asked && !use.counts(given) ? [{ name, with: use.with }] : [];
   });
 }

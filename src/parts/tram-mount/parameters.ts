@@ -52,7 +52,11 @@ const joint = {
     .array(mm("L_n", "a bolt length you can get", 6, 120))
     .max(40)
     .optional()
-    .meta({ symbol: "L_n", unit: "mm", description: "tram bolt lengths you can get, instead of the usual ones" }),
+    .register(z.globalRegistry, {
+      symbol: "L_n",
+      unit: "mm",
+      description: "tram bolt lengths you can get, instead of the usual ones",
+    }),
   wheelDiameter: mm("D_k", "diameter of the thumb wheel", 20, 40).optional(),
   fingerRoom: mm("r_o", "free space beside the outer half of the wheel's rim", 0, 200).default(25),
   roomBelow: mm("r_u", "free height under the bracket with the stage at its lowest", 0, 500).default(60),
@@ -98,7 +102,11 @@ const heat = {
     .min(3)
     .max(6)
     .optional()
-    .meta({ symbol: "", unit: "", description: "types of all mounts of the plate, this one among them" }),
+    .register(z.globalRegistry, {
+      symbol: "",
+      unit: "",
+      description: "types of all mounts of the plate, this one among them",
+    }),
 };
 
 export const schema = z.strictObject({

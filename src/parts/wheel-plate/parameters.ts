@@ -32,12 +32,20 @@ const layout = {
     .array(choice("kind", "kind of a wheel", KINDS))
     .max(4)
     .optional()
-    .meta({ symbol: "", unit: "", description: "wheels at -x, from the lowest row up, when not all fixed" }),
+    .register(z.globalRegistry, {
+      symbol: "",
+      unit: "",
+      description: "wheels at -x, from the lowest row up, when not all fixed",
+    }),
   right: z
     .array(choice("kind", "kind of a wheel", KINDS))
     .max(4)
     .optional()
-    .meta({ symbol: "", unit: "", description: "wheels at +x, from the lowest row up, when not all eccentric" }),
+    .register(z.globalRegistry, {
+      symbol: "",
+      unit: "",
+      description: "wheels at +x, from the lowest row up, when not all eccentric",
+    }),
   stagger: mm("s_g", "shift of the second plate along the travel, when two faces carry plates", 0, 200).optional(),
 };
 
@@ -65,7 +73,7 @@ const axles = {
     .array(mm("L_st", "a bolt length that can be had", 5, 200))
     .max(40)
     .optional()
-    .meta(several("axle bolt lengths that can be had, when they are not the usual ones")),
+    .register(z.globalRegistry, several("axle bolt lengths that can be had, when they are not the usual ones")),
 };
 
 const plate = {
@@ -77,7 +85,7 @@ const plate = {
     .array(mm("y_a", "height of an arm's middle over that of the plate", -200, 200))
     .max(3)
     .optional()
-    .meta(several("where the arms cross the plate; an empty list for a plate without arms")),
+    .register(z.globalRegistry, several("where the arms cross the plate; an empty list for a plate without arms")),
   armBoltAt: mm("x_a", "arm bolt from the plate's middle", 5, 120).optional(),
   leeway: angle({ symbol: "phi", meaning: "leeway of an arm to either side", min: 0, max: 3 }).default(0.75),
 };
@@ -105,7 +113,10 @@ const use = {
     )
     .max(20)
     .default([])
-    .meta(several("boxes that other hardware on the bar takes up, from the middle of the plate's wheel side")),
+    .register(
+      z.globalRegistry,
+      several("boxes that other hardware on the bar takes up, from the middle of the plate's wheel side"),
+    ),
   placeTemperature: temperature({ symbol: "T", meaning: "temperature round the plate", min: -20, max: 150 }).default(
     30,
   ),

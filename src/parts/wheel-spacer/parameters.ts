@@ -26,7 +26,11 @@ const fields = z.strictObject({
     .array(length({ symbol: "L_set", meaning: "standoff of another spacer of the set", min: 1, max: 40 }))
     .max(12)
     .default([])
-    .meta({ symbol: "L_set", unit: "mm", description: "standoffs of the other spacers or bushes on the same plate" }),
+    .register(z.globalRegistry, {
+      symbol: "L_set",
+      unit: "mm",
+      description: "standoffs of the other spacers or bushes on the same plate",
+    }),
   torque: torque({ symbol: "T", meaning: "torque of the axle bolt", min: 0.1, max: 2 }).default(0.6),
   material: hardware(MATERIALS, "printing material").default(itemOf(row(MATERIALS, "PETG"))),
   plate: length({ symbol: "t", meaning: "thickness of the plate a bush sits in", min: 6, max: 15 }).default(8),

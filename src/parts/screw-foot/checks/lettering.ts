@@ -1,6 +1,6 @@
 import { inscription, roomForText } from "../engraving.ts";
 import type { Foot } from "../modes/mounting.ts";
-import { DEFAULTS } from "../unused.ts";
+import { defaults } from "../unused.ts";
 import type { FootCheck } from "./seat.ts";
 
 const dropped: FootCheck = {
@@ -10,7 +10,7 @@ const dropped: FootCheck = {
   trips: { note: { label: "LEFT END", mount: "on-top", beltPlane: 24 } },
   test: (foot) => {
     const label = foot.given.label.trim();
-    if (label === "" || foot.given.label === DEFAULTS.label) return undefined;
+    if (label === "" || foot.given.label === defaults().label) return undefined;
     const said = inscription(foot);
     if (said?.lines.some((line) => line.startsWith(label))) return undefined;
     const { wide, high } = roomForText(foot);

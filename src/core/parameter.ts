@@ -131,14 +131,12 @@ export function choice<const Word extends string>(
 }
 
 export function flag(symbol: string, meaning: string) {
-  return z
-    .boolean("expected true or false")
-    .register(z.globalRegistry, {
-      symbol,
-      unit: "",
-      description: meaning,
-      words: { true: "yes", false: "no" },
-    } satisfies ParameterMeta);
+  return z.boolean("expected true or false").register(z.globalRegistry, {
+    symbol,
+    unit: "",
+    description: meaning,
+    words: { true: "yes", false: "no" },
+  } satisfies ParameterMeta);
 }
 
 /** A short text that may be engraved: letters, digits, blank and . - + only. */

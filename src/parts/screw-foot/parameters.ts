@@ -98,15 +98,11 @@ const turning = {
     ])
     .register(z.globalRegistry, { symbol: "spans", unit: "", description: "belt spans that leave the pulley" }),
   keyAzimuth: degrees("phi_key", "direction from which the key reaches the set screw").default(90),
-  framePosts: z
-    .array(framePost)
-    .max(4)
-    .default([])
-    .register(z.globalRegistry, {
-      symbol: "posts",
-      unit: "mm",
-      description: "upright bars of the frame near the foot",
-    }),
+  framePosts: z.array(framePost).max(4).default([]).register(z.globalRegistry, {
+    symbol: "posts",
+    unit: "mm",
+    description: "upright bars of the frame near the foot",
+  }),
 };
 
 const shaping = {

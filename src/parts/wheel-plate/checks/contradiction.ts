@@ -1,3 +1,4 @@
+import { BEARINGS, type Bearing } from "../../../catalogue/bearings.ts";
 import type { Finding } from "../../check.ts";
 import { distanceKnown } from "../derive/axles.ts";
 import type { Derived } from "../derive.ts";
@@ -44,12 +45,14 @@ function wheelWrong(given: Parameters): Wrong | undefined {
   if (width > outside || outside <= outerLand) {
     return measured("no wheel is wider than its diameter, or smaller than its bearings", "wheel");
   }
-  if (Math.abs(bearing.bore - thread.diameter) > 0.01 || bearing.outside >= outside) {
-    return measured(`${key} bearings do not go between this wheel and an ${bolt} bolt`, "bearing");
-  }
-  return 2 * bearing.width > overBearings + 0.05
-    ? measured(`two ${key} bearings are wider than the ${overBearings} mm over them`, "bearing")
-    : undefined;
+  const fits = ({ bore, outside: round, width: wide }: Bearing) =>
+    Math.abs(bore - thread.diameter) <= 0.01 && round < outside && 2 * wide <= overBearings + 0.05;
+  if (fits(bearing)) return undefined;
+  const says = fits({ ...bearing, width: 0 })
+    ? `two ${key} bearings are wider than the ${overBearings} mm over them`
+    : `${key} bearings do not go between this wheel and an ${bolt} bolt`;
+  const others = BEARINGS.rows.filter(({ values }) => fits(values)).map((one) => one.key);
+  return { says, set: `bearing: ${[...others, "as measured"].join(", or ")}`, path: ["bearing"] };
 }
 
 function ringsWrong(given: Parameters, derived: Derived): Wrong | undefined {

@@ -1,6 +1,6 @@
 import Module, { type Manifold } from "manifold-3d";
+import { divided, drawOut, layOn } from "../src/geometry/corner-moves.ts";
 import { footedPrism } from "../src/geometry/footed-prism.ts";
-import { divided, layOn } from "../src/geometry/lay.ts";
 import { joined, type Profile, polygon } from "../src/geometry/profile.ts";
 import { CHORD_TOLERANCE, circumscribed, ring, segments } from "../src/geometry/segments.ts";
 import type { Solid } from "../src/geometry/solid.ts";
@@ -69,12 +69,7 @@ export function prepare(solid: Solid): Prepared {
       const outlines = contours(half);
       return (keep) => {
         const turned = keep(keep(Manifold.revolve(outlines, sides)).rotate(0, 0, 180 / sides));
-        if (solid.drawn === 0) return turned;
-        return keep(
-          turned.warp((at) => {
-            if (Math.abs(at[0]) > 1e-6) at[0] += Math.sign(at[0]) * solid.drawn;
-          }),
-        );
+        return solid.drawn === 0 ? turned : keep(turned.warp((at) => drawOut(at, solid.drawn)));
       };
     }
     case "laid": {

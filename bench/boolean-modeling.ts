@@ -1,5 +1,5 @@
 import modeling from "@jscad/modeling";
-import { layOn } from "../src/geometry/lay.ts";
+import { layOn } from "../src/geometry/corner-moves.ts";
 import { circumscribed, segments } from "../src/geometry/segments.ts";
 import type { Solid } from "../src/geometry/solid.ts";
 import { contours } from "./bare.ts";

@@ -1,4 +1,4 @@
-import { DEFECTS, type Defect, type DefectName } from "../core/defects.ts";
+import { DEFECTS, type Defect, defect } from "../core/defects.ts";
 import type { Diagnostic } from "../core/diagnostic.ts";
 import { nearest } from "../core/nearest.ts";
 import type { AnyFamily } from "../parts/family.ts";
@@ -50,12 +50,5 @@ export function acceptedAny(diagnostics: readonly Diagnostic[], accept: readonly
 
 function refused(index: number, says: string, set: string): Diagnostic {
   const why = "an acceptance that does not fit would hide nothing, or hide what cannot work";
-  return {
-    name: "preset-does-not-resolve" satisfies DefectName,
-    level: "error",
-    path: ["accept", index, "check"],
-    says,
-    why,
-    set,
-  };
+  return defect("preset-does-not-resolve", { level: "error", path: ["accept", index, "check"], says, why, set });
 }

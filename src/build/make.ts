@@ -1,4 +1,4 @@
-import type { DefectName } from "../core/defects.ts";
+import { defect } from "../core/defects.ts";
 import { count, type Diagnostic, hasErrors } from "../core/diagnostic.ts";
 import type { Kernel } from "../geometry/kernel.ts";
 import type { Mesh, Vec3 } from "../geometry/mesh.ts";
@@ -35,29 +35,29 @@ export interface Made {
   readonly diagnostics: readonly Diagnostic[];
 }
 
-/** Returns everything arithmetic says about a part, without building it. */
-export function designPart(request: Request): {
+/** A part worked out, and what arithmetic has to say about it. */
+interface Designed {
   readonly design: Design;
   readonly diagnostics: readonly Diagnostic[];
   /** Engraved on a part that is made against an error somebody accepted. */
   readonly mark?: string;
-} {
+}
+
+/** Returns everything arithmetic says about a part, without building it. */
+export function designPart(request: Request): Designed {
   const { family, parameters, printer, accept } = request;
   const first = family.design(parameters, printer);
-  const mark = acceptedAny(first.diagnostics, accept) ? { mark: "X" } : {};
-  const design = mark.mark === undefined ? first : family.design(parameters, printer, mark.mark);
+  const mark = acceptedAny(first.diagnostics, accept) ? "X" : undefined;
+  const design = mark === undefined ? first : family.design(parameters, printer, mark);
   const raw = [...design.diagnostics, ...uncalibrated(request)];
   const diagnostics = [...applyAcceptance(raw, accept, family), ...wrongAcceptances(accept, family)];
-  return { design, diagnostics, ...mark };
+  return { design, diagnostics, ...(mark === undefined ? {} : { mark }) };
 }
 
 /** A part worked out and drawn, not yet built. With an error from the arithmetic nothing is drawn. */
-export interface Draft {
+export interface Draft extends Designed {
   readonly request: Request;
-  readonly design: Design;
   readonly pieces: readonly Piece[];
-  readonly diagnostics: readonly Diagnostic[];
-  readonly mark?: string;
 }
 
 /** Returns everything about a part that needs no kernel. */
@@ -151,13 +151,11 @@ export function tally(diagnostics: readonly Diagnostic[]): string {
 function uncalibrated({ calibrated }: Request): Diagnostic[] {
   if (calibrated) return [];
   return [
-    {
-      name: "printer-not-calibrated" satisfies DefectName,
+    defect("printer-not-calibrated", {
       level: "warning",
       path: ["printer"],
       says: "no printer calibration was given, so usual values stand in for yours",
-      why: "printers differ by some tenths of a millimetre in hole size, which is a bearing that drops through or sticks",
       set: "printer: <file of your printer>, from a printed test piece: tramwright explain printer",
-    },
+    }),
   ];
 }

@@ -37,11 +37,6 @@ export function draftOrder(request: Request): Draft[] {
   return [main, ...main.design.companions.map((companion) => draftPart(companionRequest(request, companion)))];
 }
 
-/** Returns the part that was asked for and its companions, built, verified and as files. */
-export function finishOrder(request: Request, kernel: Kernel): Finished[] {
-  return finishDrafts(draftOrder(request), kernel);
-}
-
 /** Builds, verifies and writes down what was drawn. */
 export function finishDrafts(drafts: readonly Draft[], kernel: Kernel): Finished[] {
   return drafts.map((draft) => finish(makeDraft(draft, kernel)));

@@ -1,4 +1,4 @@
-import type { DefectName } from "../core/defects.ts";
+import { defect } from "../core/defects.ts";
 import type { Diagnostic } from "../core/diagnostic.ts";
 import type { Piece } from "../parts/piece.ts";
 import type { Draft } from "./make.ts";
@@ -22,12 +22,13 @@ interface Order {
 
 /** Returns the errors of each order whose files an order of the same run, itself included, would write as well. */
 export function namesTakenTwice(orders: readonly Order[]): Diagnostic[][] {
+  const names = orders.map(({ drafts }) => drafts.flatMap(namesOf));
   const owners = new Map<string, number[]>();
-  orders.forEach(({ drafts }, index) => {
-    for (const name of drafts.flatMap(namesOf)) owners.set(name, [...(owners.get(name) ?? []), index]);
-  });
-  return orders.map(({ file, drafts }, index) => {
-    const [first] = drafts.flatMap(namesOf).filter((name) => (owners.get(name)?.length ?? 0) > 1);
+  for (const [index, own] of names.entries()) {
+    for (const name of own) owners.set(name, [...(owners.get(name) ?? []), index]);
+  }
+  return orders.map(({ file }, index) => {
+    const first = names[index]?.find((name) => (owners.get(name)?.length ?? 0) > 1);
     if (first === undefined) return [];
     const other = owners.get(first)?.find((owner) => owner !== index) ?? index;
     return [taken(first, file, orders[other]?.file ?? file)];
@@ -42,12 +43,10 @@ function namesOf({ request, pieces }: Draft): string[] {
 
 function taken(name: string, file: string, other: string): Diagnostic {
   const says = other === file ? `two bodies of ${file} would be written to ${name}` : `${other} writes ${name} as well`;
-  return {
-    name: "file-name-taken-twice" satisfies DefectName,
+  return defect("file-name-taken-twice", {
     level: "error",
     path: ["name"],
     says,
-    why: "the one written last would replace the other without a word",
     set: "name: another one, in one of the two files",
-  };
+  });
 }

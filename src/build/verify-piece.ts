@@ -1,4 +1,4 @@
-import type { DefectName } from "../core/defects.ts";
+import { defect } from "../core/defects.ts";
 import type { Diagnostic } from "../core/diagnostic.ts";
 import type { Body } from "../geometry/kernel.ts";
 import type { Mesh, Vec3 } from "../geometry/mesh.ts";
@@ -44,17 +44,15 @@ function entered(keepOuts: readonly KeepOut[], body: Body, level: "error" | "war
 }
 
 function clash(name: string, volume: number, level: "error" | "warning"): Diagnostic {
-  return {
-    name: "part-in-keep-out" satisfies DefectName,
+  return defect("part-in-keep-out", {
     level,
     path: [],
     says: `the part reaches ${volume.toFixed(2)} mm3 into the space of the ${name}`,
     found: { value: volume, unit: "mm3" },
     limit: { value: CLASH, unit: "mm3" },
-    why:
-      level === "error" ? "the hardware would not go in, or would rub" : "there is room, but less than the usual 2 mm",
+    ...(level === "warning" ? { why: "there is room, but less than the usual 2 mm" } : {}),
     set: `the parameters that place the ${name} or the wall beside it`,
-  };
+  });
 }
 
 function missed(contact: Contact, mesh: Mesh): Diagnostic[] {
@@ -63,15 +61,13 @@ function missed(contact: Contact, mesh: Mesh): Diagnostic[] {
   const area = contactArea(mesh, contact, boxRegion(corner(-reach), corner(reach)));
   if (area >= TOUCH * contact.area) return [];
   return [
-    {
-      name: "contact-face-missing" satisfies DefectName,
+    defect("contact-face-missing", {
       level: "error",
       path: [],
       says: `the ${contact.name} touches on ${area.toFixed(1)} mm2 of ${contact.area.toFixed(1)} mm2`,
       found: { value: area, unit: "mm2" },
       limit: { value: TOUCH * contact.area, unit: "mm2" },
-      why: "the load goes through this face; less of it means more pressure and a part that tips",
       set: "the parameters that cut into this face",
-    },
+    }),
   ];
 }

@@ -56,8 +56,6 @@ async function main(argv: readonly string[]): Promise<void> {
   });
   // Set by the build's trial run only.
   if (process.env.TRAMWRIGHT_KEEP_COMPILED !== undefined) keepCompiled();
-  // With everything written there is nothing to wait for; tearing down the kernel's memory takes its time.
-  if (process.stdout.writableLength === 0 && process.stderr.writableLength === 0) process.exit();
 }
 
 main(process.argv.slice(2)).catch((thrown: unknown) => {

@@ -1,12 +1,11 @@
 import type { Diagnostic, Level } from "../core/diagnostic.ts";
 import type { Located } from "../presets/read.ts";
 import type { Ink, Paint } from "./io.ts";
-import { amount, harmless, wrap } from "./screen.ts";
+import { amount, harmless, SCREEN, wrap } from "./screen.ts";
 
 const INK: Readonly<Record<Level, Ink>> = { error: "red", warning: "yellow", note: "blue" };
 const WIDTH = 96;
-/** The widest first line, and how far what goes on below it stands in. */
-const SCREEN = 98;
+/** How far what goes on below the first line stands in. */
 const INDENT = 4;
 
 /** Returns the messages in the order of their places, equal ones once. */

@@ -24,7 +24,7 @@ export interface Column {
 }
 
 /** What fits on the screen. */
-const SCREEN = 98;
+export const SCREEN = 98;
 
 /** Returns the lines of a table with aligned columns; the last column goes on below itself where it is too long. */
 export function columns(heads: readonly Column[], rows: readonly (readonly string[])[]): string[] {

@@ -125,3 +125,6 @@ export const CALCULATION_DEFECTS = {
     set: "a stronger heater, insulation under the plate, or a cooler plate",
   },
 } as const satisfies Readonly<Record<string, Told>>;
+
+/** The name of such a defect; one without an entry above does not compile. */
+export type CalculationDefect = keyof typeof CALCULATION_DEFECTS;

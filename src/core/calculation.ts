@@ -1,4 +1,5 @@
 import type { Citation } from "./bibliography.ts";
+import { CALCULATION_DEFECTS, type CalculationDefect } from "./calculation-defects.ts";
 import type { Amount, Diagnostic } from "./diagnostic.ts";
 import type { Unit } from "./unit.ts";
 
@@ -34,13 +35,19 @@ export interface Refusal {
   readonly defect?: Diagnostic;
 }
 
+/** A named defect with the numbers of this case. Why it matters is what is told of the defect, or more closely `why`. */
+interface Refused extends Pick<Diagnostic, "says" | "found" | "limit" | "set"> {
+  readonly name: CalculationDefect;
+  readonly why?: string;
+}
+
 /**
  * Refuses with a named defect: an error about the whole layout (`path` is empty), which a caller that knows the
  * parameter may point at it. An amount beyond what a number can hold is left out.
  */
-export function refuse({ found, limit, ...defect }: Omit<Diagnostic, "level" | "path">): Refusal {
+export function refuse({ name, says, found, limit, why = CALCULATION_DEFECTS[name].why, set }: Refused): Refusal {
   const amounts = { ...(isHeld(found) ? { found } : {}), ...(isHeld(limit) ? { limit } : {}) };
-  return { refused: defect.says, defect: { level: "error", path: [], ...defect, ...amounts } };
+  return { refused: says, defect: { level: "error", path: [], name, says, why, set, ...amounts } };
 }
 
 function isHeld(amount: Amount | undefined): boolean {
@@ -90,7 +97,6 @@ function notANumber({ symbol, unit, meaning }: Quantity): Refusal {
   return refuse({
     name: "input-not-a-number",
     says: `${symbol} is not a number`,
-    why: "nothing follows from it",
     set: `${meaning} as a number${unit === "" ? "" : `, ${unit}`}`,
   });
 }

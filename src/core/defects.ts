@@ -1,3 +1,5 @@
+import type { Diagnostic } from "./diagnostic.ts";
+
 /** A defect that no family of parts names: what it is, what happens if nothing is done, and the way out. */
 export interface Defect {
   readonly what: string;
@@ -79,3 +81,11 @@ export const DEFECTS = {
 
 /** The name of a defect that is not a family's own; one without an entry above does not compile. */
 export type DefectName = keyof typeof DEFECTS;
+
+/** Returns a case of such a defect; it matters for the reason that is told of the defect, or more closely for `why`. */
+export function defect(
+  name: DefectName,
+  { why = DEFECTS[name].why, ...found }: Omit<Diagnostic, "name" | "why"> & Partial<Pick<Diagnostic, "why">>,
+): Diagnostic {
+  return { name, why, ...found };
+}

@@ -1,6 +1,6 @@
 import Module, { type CrossSection, type Manifold, type ManifoldToplevel } from "manifold-3d";
+import { divided, drawOut, layOn } from "./corner-moves.ts";
 import { footedPrism } from "./footed-prism.ts";
-import { divided, layOn } from "./lay.ts";
 import type { Box, Mesh, Vec2 } from "./mesh.ts";
 import type { Profile } from "./profile.ts";
 import { CHORD_TOLERANCE, circumscribed, ring, segments } from "./segments.ts";
@@ -32,9 +32,6 @@ type Arena = <Handle extends { delete(): void }>(handle: Handle) => Handle;
 
 /** Chord tolerance of bodies that are only compared, never written: hardware and the room it needs, mm. */
 const ROOM_TOLERANCE = 0.05;
-
-/** A corner nearer to the axis than this is on it, mm. */
-const ON_AXIS = 1e-6;
 
 let loading: Promise<Kernel> | undefined;
 
@@ -153,10 +150,6 @@ function revolve(shop: Workshop, { sections, fit, sizing, drawn }: Extract<Solid
   const turned = arena(arena(Manifold.revolve(half, sides)).rotate(0, 0, 180 / sides));
   // No corner lies between the halves, since the flats face along the axes; only the axis itself stays.
   return drawn === 0 ? turned : arena(turned.warp((at) => drawOut(at, drawn)));
-}
-
-function drawOut(at: [number, number, number], by: number): void {
-  if (Math.abs(at[0]) > ON_AXIS) at[0] += at[0] > 0 ? by : -by;
 }
 
 function lay(shop: Workshop, { profile, radius, height }: Extract<Solid, { kind: "laid" }>): Manifold {

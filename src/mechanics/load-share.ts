@@ -79,7 +79,6 @@ function inLine(height: number, longest: number): Refusal {
     says: `the three screws stand nearly in line: ${brief(height)} mm across on ${brief(longest)} mm, under 5 %`,
     found: { value: height, unit: "mm" },
     limit: { value: least, unit: "mm" },
-    why: "a stage on a line of screws tips to either side",
     set: `one screw at least ${brief(least)} mm beside the line of the others`,
   });
 }

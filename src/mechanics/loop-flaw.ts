@@ -22,14 +22,12 @@ const EXPLAINED: Readonly<Record<LoopFlaw["flaw"], Explained>> = {
       says: `a loop has 2 to 12 nodes, and this one has ${found}`,
       found: { value: found, unit: "" },
       limit: { value: limit, unit: "" },
-      why: "a belt needs two pulleys, and a loop of more than twelve is not made",
       set: "2 to 12 nodes, at least two of them inside",
     }),
   vague: (nodes, { at }) =>
     refuse({
       name: "loop-measure-missing",
       says: `a measure of ${nameOf(nodes, at)} is not a number`,
-      why: "no length follows from a place that is not known",
       set: `x, y and radius of ${nameOf(nodes, at)} as numbers, mm`,
     }),
   flat: (nodes, { at, found }) =>
@@ -38,7 +36,6 @@ const EXPLAINED: Readonly<Record<LoopFlaw["flaw"], Explained>> = {
       says: `the radius of ${nameOf(nodes, at)} must be above 0 mm`,
       found: mm(found),
       limit: mm(0),
-      why: "a belt does not bend round a point",
       set: `the pitch radius of ${nameOf(nodes, at)}, or that of a smooth idler`,
     }),
   outside: (_, { found, limit }) =>
@@ -47,7 +44,6 @@ const EXPLAINED: Readonly<Record<LoopFlaw["flaw"], Explained>> = {
       says: `at least two nodes must stand inside the loop, and ${found === 1 ? "one does" : "none does"}`,
       found: { value: found, unit: "" },
       limit: { value: limit, unit: "" },
-      why: "outside nodes only push a belt inwards; two inside ones hold it open",
       set: "inside for the pulleys whose toothed side the belt lies on",
     }),
   overlap: (nodes, { at, other, found, limit }) => {
@@ -58,7 +54,6 @@ const EXPLAINED: Readonly<Record<LoopFlaw["flaw"], Explained>> = {
       says: found === 0 ? `${pair} stand at one place` : short,
       found: mm(found),
       limit: mm(limit),
-      why: "two pulleys cannot share one place, and no belt runs between them",
       set: `${pair} at least ${brief(limit - found)} mm further apart, or smaller`,
     });
   },
@@ -69,7 +64,6 @@ const EXPLAINED: Readonly<Record<LoopFlaw["flaw"], Explained>> = {
     return refuse({
       name: "spans-cross",
       says: `the span after ${nameOf(nodes, at)} crosses another span, ${second}`,
-      why: "spans that cross rub each other through",
       set: better === undefined ? "another place or side for one of the nodes" : `the order ${listed(better)}`,
     });
   },
@@ -81,7 +75,6 @@ const EXPLAINED: Readonly<Record<LoopFlaw["flaw"], Explained>> = {
       says: `${span} runs through ${nameOf(nodes, other)}: ${near}`,
       found: mm(found),
       limit: mm(limit),
-      why: "a belt cannot run through a pulley",
       set: `${nameOf(nodes, other)} at least ${brief(limit - found)} mm further from that span`,
     });
   },
@@ -90,7 +83,6 @@ const EXPLAINED: Readonly<Record<LoopFlaw["flaw"], Explained>> = {
       name: "loop-too-large",
       says: "the loop is too large to hold",
       limit: mm(limit),
-      why: "no number holds its length",
       set: "places of ordinary size, in mm",
     }),
 };
@@ -118,7 +110,6 @@ function loose(nodes: readonly LoopNode[], { at, found, limit }: LoopFlaw): Refu
     name: "belt-misses-node",
     says: `the belt does not touch ${missed.name}${beside}${turn}`,
     ...(gap > 0 ? { found: mm(gap), limit: mm(0) } : { found: deg(found), limit: deg(Math.PI) }),
-    why: "an idler that the belt does not touch neither guides nor tightens it",
     set: `${missed.name} ${gap > 0 ? `at least ${brief(gap)} mm ` : ""}further into the belt, or leave it out`,
   });
 }
@@ -130,7 +121,6 @@ function wrongOrder(nodes: readonly LoopNode[], turned: number, set: string): Re
     name: "node-order-wrong",
     says: `no taut belt meets ${listed(nodes)} in this order, counter-clockwise: ${round}`,
     ...(once ? {} : { found: deg(turned), limit: deg(2 * Math.PI) }),
-    why: "the belt would cross itself, or run on the wrong side of a pulley",
     set,
   });
 }

@@ -77,7 +77,6 @@ function jams(friction: number, limit: number): Refusal {
     says: `the screw jams: at a friction of ${brief(friction)} no torque raises the load, only below ${brief(limit)}`,
     found: { value: friction, unit: "" },
     limit: { value: limit, unit: "" },
-    why: "the motor stalls at any current",
     set: `a friction below ${brief(limit)}: a smaller lead, or a greased nut`,
   });
 }
@@ -88,7 +87,6 @@ function tooSteep(lead: number, round: number): Refusal {
     says: `the lead angle is 45 deg or more: a lead of ${brief(lead)} mm on ${brief(round)} mm round the thread`,
     found: { value: lead, unit: "mm" },
     limit: { value: round, unit: "mm" },
-    why: "the formulas hold for threads flatter than that, and no such lead screw is sold",
     set: `a lead below ${brief(round)} mm`,
   });
 }

@@ -72,7 +72,6 @@ function positionAt(nodes: readonly LoopNode[], slide: Slide, { at, slope }: Sli
     says: `a millimetre of slide changes the belt by ${brief(Math.abs(slope))} mm only; turn the slide's direction`,
     found: { value: Math.abs(slope), unit: "" },
     limit: { value: LEAST_SENSITIVITY, unit: "" },
-    why: "the belt's tolerance alone would need more slide than there is",
     set: "a direction of the slide nearer to the middle between the two spans",
   });
 }
@@ -109,7 +108,6 @@ function noPlace(slide: Slide, stretches: readonly Stretch[], length: number): R
     return refuse({
       name: "belt-never-touches",
       says: `nowhere on ${range}, does the belt touch every node`,
-      why: "there is no loop whose length could be chosen",
       set: "a loop that is sound first, then a slide round it",
     });
   }

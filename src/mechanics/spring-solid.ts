@@ -9,7 +9,6 @@ export function springSolid(solidLength: number, freeLength: number): Refusal {
     says: `the spring is solid at its free length: ${brief(freeLength)} mm, and ${coils}`,
     found: { value: freeLength, unit: "mm" },
     limit: { value: solidLength, unit: "mm" },
-    why: "a spring whose coils touch is a tube, and gives no travel",
     set: `a free length of over ${brief(solidLength)} mm, fewer coils or thinner wire`,
   });
 }

@@ -28,7 +28,6 @@ export const threadStarts = bounded({
       says: `a lead of ${brief(lead)} mm is ${pitches}, not 1 to 16 whole ones`,
       found: { value: lead, unit: "mm" },
       limit: { value: nearest, unit: "mm" },
-      why: "threads start a whole number of times, so lead or pitch was misread and the stage would rise wrongly",
       set: `a lead of ${brief(nearest)} mm, or the pitch as measured over ten crests`,
     });
   },

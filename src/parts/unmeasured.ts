@@ -1,4 +1,4 @@
-import type { DefectName } from "../core/defects.ts";
+import { defect } from "../core/defects.ts";
 import type { Diagnostic } from "../core/diagnostic.ts";
 import type { Item } from "../core/item.ts";
 
@@ -12,14 +12,12 @@ export function unmeasured(given: Readonly<Record<string, unknown>>): Diagnostic
   if (first === undefined) return [];
   const listed = [...new Set(names.map(({ name, key }) => `${name} ${key}`))].join(", ");
   return [
-    {
-      name: "typical-value-not-measured" satisfies DefectName,
+    defect("typical-value-not-measured", {
       level: "note",
       path: [first.name],
       says: `sizes as usually sold, not measured: ${listed}`,
-      why: "makers differ by some tenths of a millimetre, and the print follows the number",
       set: `${first.name}: { row: "${first.key}", <field>: <what you measured>, measured: true }`,
-    },
+    }),
   ];
 }
 

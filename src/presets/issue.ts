@@ -1,12 +1,11 @@
 import * as z from "zod";
-import type { DefectName } from "../core/defects.ts";
+import { type DefectName, defect } from "../core/defects.ts";
 import type { Diagnostic, Path } from "../core/diagnostic.ts";
 import { nearest } from "../core/nearest.ts";
 import { type ComplaintParams, metaOf, presented } from "../core/parameter.ts";
 import { bare, keysAt, schemaAt, valueAt } from "./walk.ts";
 
 const STRANGE_KEY = "a misspelled key would leave the default in its place without a word";
-const WHY = "a preset that does not say what it means would make a part that does not fit";
 
 /** What was checked, against what, and where it stands in its file. */
 export interface Checked {
@@ -127,5 +126,5 @@ function unitOf(origin: string, amount: number): string {
 
 /** Returns the complaint that a file does not say what it means. */
 export function unresolved(path: Path, says: string, set: string): Diagnostic {
-  return { name: "preset-does-not-resolve" satisfies DefectName, level: "error", path, says, why: WHY, set };
+  return defect("preset-does-not-resolve", { level: "error", path, says, set });
 }

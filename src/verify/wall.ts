@@ -3,7 +3,7 @@ import { facetLattice, facetSamples } from "./facet-samples.ts";
 import { facets, SLIVER, vectorAt } from "./facets.ts";
 import { type NearestHit, rayTree } from "./ray-tree.ts";
 import { holds, type Region } from "./region.ts";
-import { plus, scaled, square } from "./vector.ts";
+import { dot, plus, scaled, square } from "./vector.ts";
 
 /** A place where the material is thin, in mm. */
 export interface Wall {
@@ -46,10 +46,10 @@ export function thinnestWalls(mesh: Mesh, search: WallSearch): Wall[] {
   const probe = (facet: number, point: Vec3) => {
     const limit = found.length < PLACES ? Infinity : (found.at(-1)?.wall.thickness ?? Infinity);
     const normal = vectorAt(normals, facet);
-    const inwards: Vec3 = [-normal[0], -normal[1], -normal[2]];
+    const inwards = scaled(normal, -1);
     const hit = nearest(point, inwards, LEAST, limit);
     if (hit === undefined) return;
-    const facing = -along(normals, hit.facet, inwards);
+    const facing = dot(vectorAt(normals, hit.facet), normal);
     if (facing > OPPOSED) return;
     const at = plus(point, scaled(inwards, hit.distance / 2));
     const near = found.filter(({ wall }) => Math.hypot(...plus(wall.at, scaled(at, -1))) < APART);
@@ -69,12 +69,6 @@ export function thinnestWalls(mesh: Mesh, search: WallSearch): Wall[] {
     for (const point of facetLattice(mesh, facet)) probe(facet, point);
   }
   return found.map(({ wall }) => wall);
-}
-
-/** The part of a facet's normal along a direction. */
-function along(normals: Float64Array, facet: number, [x, y, z]: Vec3): number {
-  const at = facet * 3;
-  return (normals[at] as number) * x + (normals[at + 1] as number) * y + (normals[at + 2] as number) * z;
 }
 
 /** Whether the surface is near on one side along the wall's middle plane while the material goes on on the other. */

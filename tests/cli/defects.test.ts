@@ -18,7 +18,7 @@ const NAMES = [
     readdirSync("src", { recursive: true, encoding: "utf8" })
       .filter((file) => file.endsWith(".ts"))
       .flatMap((file) => [
-        ...readFileSync(join("src", file), "utf8").matchAll(/\bname: [^,\n]*?"([a-z]+(?:-[a-z]+)+)"/g),
+        ...readFileSync(join("src", file), "utf8").matchAll(/(?:\bname: [^,\n]*?|\bdefect\()"([a-z]+(?:-[a-z]+)+)"/g),
       ])
       .map((match) => match[1] ?? "")
       // The suffix of a file's name.

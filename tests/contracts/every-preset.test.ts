@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { dirname, join, resolve } from "node:path";
 import { describe, expect, test } from "vitest";
-import { finishOrder } from "../../src/build/order.ts";
+import { draftOrder, finishDrafts } from "../../src/build/order.ts";
 import { parseParameters, readPartPreset } from "../../src/presets/part-preset.ts";
 import { readPrinterPreset } from "../../src/presets/printer-preset.ts";
 import { readYaml } from "../../src/presets/read.ts";
@@ -40,7 +40,7 @@ describe.each(files)("%s", (path) => {
       calibrated: true,
       accept,
     };
-    for (const { made, files: written } of finishOrder(request, kernel)) {
+    for (const { made, files: written } of finishDrafts(draftOrder(request), kernel)) {
       expect(made.diagnostics.filter(({ level }) => level === "error").map(({ says }) => says)).toEqual([]);
       expect(written.length).toBeGreaterThan(1);
       for (const { level, name } of made.diagnostics) if (level === "warning") expect(text).toContain(name);

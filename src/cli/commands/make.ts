@@ -11,7 +11,7 @@ import { writeSet } from "../files.ts";
 import { EXIT, type Io } from "../io.ts";
 import { type Loaded, load } from "../load.ts";
 import { inOrder, messageData, messageLines } from "../message.ts";
-import { amount, figure, wrap } from "../screen.ts";
+import { amount, figure } from "../screen.ts";
 import { summary } from "../summary.ts";
 
 export interface MakeArgs {
@@ -115,13 +115,9 @@ function report(outcomes: readonly Outcome[], args: MakeArgs, io: Io): void {
   );
 }
 
-/** What stands before a line of a part's report, and how wide the line may be. */
-const LEAD = 10;
-const WIDTH = 98;
-
-/** Returns one entry of the report; what is too long goes on below itself. */
+/** Returns one entry of a part's report, nothing where there is nothing to say. */
 function entry(head: string, words: string): string[] {
-  return wrap(words, WIDTH - LEAD - 2).map((line, index) => `  ${(index === 0 ? head : "").padEnd(LEAD)}${line}`);
+  return words === "" ? [] : hanging(`  ${head.padEnd(10)}`, words);
 }
 
 function partLines({ made, pieces, files }: Finished, args: MakeArgs): string[] {

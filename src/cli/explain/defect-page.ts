@@ -8,15 +8,13 @@ export function defectPages(name: string): Page[] {
   if (Object.hasOwn(CALCULATION_DEFECTS, name)) return [refusalPage(name as keyof typeof CALCULATION_DEFECTS)];
   if (!Object.hasOwn(DEFECTS, name)) return [];
   const defect: Defect = DEFECTS[name as keyof typeof DEFECTS];
-  const { what, why, set, excusable, more } = defect;
+  const { excusable, more } = defect;
   return [
     {
       name,
       title: `${name}: a defect that any part may have`,
       lines: [
-        ...hanging("what    ", what),
-        ...hanging("why     ", why),
-        ...hanging("set     ", set),
+        ...told(defect),
         ...(excusable
           ? hanging("excuse  ", `accept: [{ check: ${name}, because: <reason> }] in a preset makes an error a warning`)
           : ["excuse  none: accept: in a preset does not lift it"]),
@@ -27,12 +25,16 @@ export function defectPages(name: string): Page[] {
   ];
 }
 
+function told({ what, why, set }: Pick<Defect, "what" | "why" | "set">): string[] {
+  return [...hanging("what    ", what), ...hanging("why     ", why), ...hanging("set     ", set)];
+}
+
 function refusalPage(name: keyof typeof CALCULATION_DEFECTS): Page {
   const { what, why, set } = CALCULATION_DEFECTS[name];
   return {
     name,
     title: `${name}: a reason for which a calculation refuses its inputs`,
-    lines: [...hanging("what    ", what), ...hanging("why     ", why), ...hanging("set     ", set)],
+    lines: told({ what, why, set }),
     data: { kind: "refusal", name, what, why, set },
   };
 }

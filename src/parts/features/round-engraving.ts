@@ -23,7 +23,7 @@ export function engraveRound(
 ): Solid[] {
   const height = textHeight(text, room[0], room[1]);
   const profile = height === undefined ? undefined : lettering(text, height);
-  if (profile === undefined || height === undefined) return [];
+  if (profile === undefined) return [];
   const letters = laid(profile, radius - ENGRAVING_DEPTH, ENGRAVING_DEPTH + PROUD);
   return [moved(turned(letters, "z", azimuth), [0, 0, z])];
 }

@@ -3,6 +3,14 @@ import type { Vec2 } from "./mesh.ts";
 /** Longest edge of a profile that is laid on a round wall, mm: a longer chord would sink too far below the round. */
 const LONGEST = 2.5;
 
+/** A corner nearer to the axis than this is on it, mm. */
+const ON_AXIS = 1e-6;
+
+/** Moves a corner of a turned body to where it lies once the halves are drawn out along x; see `revolved`. */
+export function drawOut(at: [number, number, number], by: number): void {
+  if (Math.abs(at[0]) > ON_AXIS) at[0] += at[0] > 0 ? by : -by;
+}
+
 /** Moves a corner of a flat body, x right, y up, z outwards, to where it lies on a wall of `radius`; see `laid`. */
 export function layOn(at: [number, number, number], radius: number): void {
   const [x, y, out] = at;

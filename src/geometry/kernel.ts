@@ -21,7 +21,7 @@ export interface Body {
   readonly box: () => Box;
   /** Number of separate bodies. */
   readonly pieces: () => number;
-  /** Volume in mm3 that the body shares with another solid: 0 when they only touch. */
+  /** Volume in mm3 that the body shares with another solid: 0 when they only touch, or by less than 0.001 mm. */
   readonly shared: (other: Solid) => number;
   /** Area in mm2 of the section at a height. */
   readonly sectionArea: (z: number) => number;
@@ -32,6 +32,12 @@ type Arena = <Handle extends { delete(): void }>(handle: Handle) => Handle;
 
 /** Chord tolerance of bodies that are only compared, never written: hardware and the room it needs, mm. */
 const ROOM_TOLERANCE = 0.05;
+
+/**
+ * Hardware lies on the part it is compared with, and surfaces that lie in one another are by far the slowest to compare:
+ * so it is tried without its outermost skin first, mm.
+ */
+const SKIN = 0.001;
 
 let loading: Promise<Kernel> | undefined;
 
@@ -81,9 +87,26 @@ function bodyOf(shop: Workshop, body: Manifold): Body {
     volume: () => body.volume(),
     box: () => body.boundingBox(),
     pieces: () => body.decompose().map(shop.arena).length,
-    shared: (other) => shop.arena(body.intersect(evaluate({ ...shop, tolerance: ROOM_TOLERANCE }, other))).volume(),
+    shared: (other) => {
+      const room = evaluate({ ...shop, tolerance: ROOM_TOLERANCE }, other);
+      const sharedWith = (tool: Manifold) => shop.arena(body.intersect(tool)).volume();
+      return sharedWith(within(shop, room)) === 0 ? 0 : sharedWith(room);
+    },
     sectionArea: (z) => shop.arena(body.slice(z)).area(),
   };
+}
+
+/** The body without its outermost skin, as far as a change of scale in each direction takes it off. */
+function within(shop: Workshop, body: Manifold): Manifold {
+  const { min, max } = body.boundingBox();
+  const along = (axis: 0 | 1 | 2) => {
+    const scale = 1 - (2 * SKIN) / Math.max(max[axis] - min[axis], 4 * SKIN);
+    return { scale, shift: ((min[axis] + max[axis]) / 2) * (1 - scale) };
+  };
+  const [x, y, z] = [along(0), along(1), along(2)];
+  return shop.arena(
+    body.transform([x.scale, 0, 0, 0, 0, y.scale, 0, 0, 0, 0, z.scale, 0, x.shift, y.shift, z.shift, 1]),
+  );
 }
 
 function meshOf(body: Manifold): Mesh {

@@ -104,10 +104,13 @@ type Segment = Pick<OutlineEdge, "ax" | "ay" | "bx" | "by">;
 function distanceBeyond(least: number, u: number, v: number, segments: readonly Segment[]): number {
   let nearest = Infinity;
   for (const { ax, ay, bx, by } of segments) {
-    const [du, dv] = [bx - ax, by - ay];
+    const du = bx - ax;
+    const dv = by - ay;
     const length = du * du + dv * dv;
     const part = length === 0 ? 0 : Math.min(1, Math.max(0, ((u - ax) * du + (v - ay) * dv) / length));
-    const squared = (u - ax - part * du) ** 2 + (v - ay - part * dv) ** 2;
+    const offU = u - ax - part * du;
+    const offV = v - ay - part * dv;
+    const squared = offU * offU + offV * offV;
     if (squared < nearest) nearest = squared;
     if (nearest <= least * least) return 0;
   }

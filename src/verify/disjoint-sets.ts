@@ -19,9 +19,10 @@ export function disjointSets(count: number): DisjointSets {
     return root;
   };
   const join = (a: number, b: number) => {
-    const [low, high] = [find(a), find(b)];
-    if (low < high) parent[high] = low;
-    else parent[low] = high;
+    const one = find(a);
+    const other = find(b);
+    if (one < other) parent[other] = one;
+    else parent[one] = other;
   };
   return { join, find };
 }

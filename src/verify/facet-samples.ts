@@ -44,7 +44,9 @@ function pointOn({ positions: p, triangles }: Mesh, facet: number, u: number, v:
   const b = (triangles[facet * 3 + 1] as number) * 3;
   const c = (triangles[facet * 3 + 2] as number) * 3;
   const w = 1 - u - v;
-  const part = (axis: number) =>
-    (p[a + axis] as number) * w + (p[b + axis] as number) * u + (p[c + axis] as number) * v;
-  return [part(0), part(1), part(2)];
+  return [
+    (p[a] as number) * w + (p[b] as number) * u + (p[c] as number) * v,
+    (p[a + 1] as number) * w + (p[b + 1] as number) * u + (p[c + 1] as number) * v,
+    (p[a + 2] as number) * w + (p[b + 2] as number) * u + (p[c + 2] as number) * v,
+  ];
 }

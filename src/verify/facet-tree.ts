@@ -1,4 +1,5 @@
 import type { Mesh } from "../geometry/mesh.ts";
+import { boxOf } from "./box-of.ts";
 
 /** Boxes within boxes over all facets of a mesh; node 0 holds them all. */
 export interface FacetTree {
@@ -19,33 +20,39 @@ const LEAF = 4;
 /** Boxes are wider by this much, so that a ray in the plane of a box face is inside it. */
 const PAD = 1e-7;
 
-/** Returns the tree of boxes over the facets of a mesh, cut in half across the longest side of their middles. */
+/** Returns the tree of boxes over the facets of a mesh; rooms are cut in half across their longest side. */
 export function facetTree(mesh: Mesh): FacetTree {
   const count = mesh.triangles.length / 3;
   const order = new Uint32Array(count);
   for (let facet = 0; facet < count; facet++) order[facet] = facet;
   const boxes = facetBoxes(mesh);
-  const bounds = new Float64Array(Math.max(1, 2 * count) * 6);
   const first = new Int32Array(Math.max(1, 2 * count));
   const size = new Int32Array(Math.max(1, 2 * count));
   let nodes = 1;
   let depth = 0;
-  const todo = [{ node: 0, start: 0, end: count, level: 1 }];
+  const { min, max } = boxOf(mesh);
+  const todo = [{ node: 0, start: 0, end: count, level: 1, room: [...min, ...max] }];
   for (let task = todo.pop(); task !== undefined; task = todo.pop()) {
-    const { node, start, end, level } = task;
+    const { node, start, end, level, room } = task;
     depth = Math.max(depth, level);
-    enclose(bounds, node, boxes, order, start, end);
     first[node] = start;
     size[node] = end - start;
     if (end - start <= LEAF) continue;
-    const middle = divide(boxes, order, start, end);
+    const { middle, lower, upper } = divide(boxes, order, start, end, room);
     first[node] = nodes;
     size[node] = 0;
-    todo.push({ node: nodes + 1, start: middle, end, level: level + 1 });
-    todo.push({ node: nodes, start, end: middle, level: level + 1 });
+    todo.push({ node: nodes + 1, start: middle, end, level: level + 1, room: upper });
+    todo.push({ node: nodes, start, end: middle, level: level + 1, room: lower });
     nodes += 2;
   }
-  return { bounds, first, size, order, shapes: shapesOf(mesh, order), depth };
+  return {
+    bounds: enclose(nodes, first, size, order, boxes),
+    first,
+    size,
+    order,
+    shapes: shapesOf(mesh, order),
+    depth,
+  };
 }
 
 function facetBoxes({ positions, triangles }: Mesh): Float64Array {
@@ -62,58 +69,90 @@ function facetBoxes({ positions, triangles }: Mesh): Float64Array {
   return boxes;
 }
 
+/** The boxes of all nodes. Children stand behind their parent, so the last node is done first. */
 function enclose(
-  bounds: Float64Array,
-  node: number,
+  nodes: number,
+  first: Int32Array,
+  size: Int32Array,
+  order: Uint32Array,
+  boxes: Float64Array,
+): Float64Array {
+  const bounds = new Float64Array(nodes * 6);
+  for (let node = nodes - 1; node >= 0; node--) {
+    const at = node * 6;
+    bounds.fill(Infinity, at, at + 3);
+    bounds.fill(-Infinity, at + 3, at + 6);
+    const start = first[node] as number;
+    const facets = size[node] as number;
+    if (facets === 0 && nodes > 1) {
+      grow(bounds, at, bounds, start * 6);
+      grow(bounds, at, bounds, start * 6 + 6);
+    }
+    for (let place = start; place < start + facets; place++) grow(bounds, at, boxes, (order[place] as number) * 6);
+  }
+  return bounds;
+}
+
+/** Makes the box at one place large enough to hold another. */
+function grow(bounds: Float64Array, at: number, boxes: Float64Array, from: number): void {
+  for (let axis = 0; axis < 3; axis++) {
+    const low = boxes[from + axis] as number;
+    const high = boxes[from + 3 + axis] as number;
+    if (low < (bounds[at + axis] as number)) bounds[at + axis] = low;
+    if (high > (bounds[at + 3 + axis] as number)) bounds[at + 3 + axis] = high;
+  }
+}
+
+/** Lower x, y, z and upper x, y, z. */
+type Room = number[];
+
+/** Halves of a room with nothing in them are cut off at most this often; then what is left lies in one spot. */
+const CUTS = 30;
+
+/** Reorders the places from `start` to `end` into two groups, neither empty; the second begins at `middle`. */
+function divide(
   boxes: Float64Array,
   order: Uint32Array,
   start: number,
   end: number,
-) {
-  for (let axis = 0; axis < 3; axis++) {
-    let low = Infinity;
-    let high = -Infinity;
-    for (let place = start; place < end; place++) {
-      const box = (order[place] as number) * 6;
-      low = Math.min(low, boxes[box + axis] as number);
-      high = Math.max(high, boxes[box + 3 + axis] as number);
-    }
-    bounds[node * 6 + axis] = low;
-    bounds[node * 6 + 3 + axis] = high;
+  room: Room,
+): { middle: number; lower: Room; upper: Room } {
+  let left = room;
+  for (let cuts = 0; cuts < CUTS; cuts++) {
+    const axis = longestSide(left);
+    const cut = ((left[axis] as number) + (left[axis + 3] as number)) / 2;
+    const middle = part(boxes, order, start, end, axis, cut);
+    const [lower, upper] = [[...left], [...left]];
+    lower[axis + 3] = cut;
+    upper[axis] = cut;
+    if (middle > start && middle < end) return { middle, lower, upper };
+    left = middle === start ? upper : lower;
   }
+  return { middle: (start + end) >> 1, lower: left, upper: left };
 }
 
-/** Reorders the places from `start` to `end` into two groups, neither empty, and returns where the second begins. */
-function divide(boxes: Float64Array, order: Uint32Array, start: number, end: number): number {
-  let axis = 0;
-  let cut = 0;
-  let widest = -1;
-  for (let candidate = 0; candidate < 3; candidate++) {
-    let low = Infinity;
-    let high = -Infinity;
-    for (let place = start; place < end; place++) {
-      const middle = middleOf(boxes, order[place] as number, candidate);
-      low = Math.min(low, middle);
-      high = Math.max(high, middle);
-    }
-    if (high - low <= widest) continue;
-    axis = candidate;
-    cut = (low + high) / 2;
-    widest = high - low;
+function longestSide(room: Room): number {
+  let longest = 0;
+  let length = -1;
+  for (let axis = 0; axis < 3; axis++) {
+    const side = (room[axis + 3] as number) - (room[axis] as number);
+    if (side <= length) continue;
+    longest = axis;
+    length = side;
   }
+  return longest;
+}
+
+/** Brings the facets with their middle below the cut to the front, and returns where the others begin. */
+function part(boxes: Float64Array, order: Uint32Array, start: number, end: number, axis: number, cut: number): number {
   let middle = start;
   for (let place = start; place < end; place++) {
     const facet = order[place] as number;
-    if (middleOf(boxes, facet, axis) >= cut) continue;
+    if ((boxes[facet * 6 + axis] as number) + (boxes[facet * 6 + 3 + axis] as number) >= 2 * cut) continue;
     order[place] = order[middle] as number;
     order[middle++] = facet;
   }
-  // All middles in one spot: any halves will do.
-  return middle === start || middle === end ? (start + end) >> 1 : middle;
-}
-
-function middleOf(boxes: Float64Array, facet: number, axis: number): number {
-  return ((boxes[facet * 6 + axis] as number) + (boxes[facet * 6 + 3 + axis] as number)) / 2;
+  return middle;
 }
 
 function shapesOf({ positions, triangles }: Mesh, order: Uint32Array): Float64Array {

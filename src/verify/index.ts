@@ -6,6 +6,6 @@ export { type MeshEdges, meshEdges } from "./mesh-edges.ts";
 export { type Overhang, overhangs } from "./overhang.ts";
 export { type Hit, type NearestHit, rayTree } from "./ray-tree.ts";
 export { boxRegion, cylinderRegion, type Region } from "./region.ts";
-export { boxOf, type Soundness, soundness } from "./soundness.ts";
+export { type Soundness, soundness } from "./soundness.ts";
 export { thinnestWalls, type Wall, type WallSearch } from "./wall.ts";
 export { brokenFacets, weld } from "./weld.ts";

@@ -1,4 +1,5 @@
 import type { Box, Mesh, Vec3 } from "../geometry/mesh.ts";
+import { boxOf } from "./box-of.ts";
 import { disjointSets } from "./disjoint-sets.ts";
 import { cornerOf, facets, SLIVER } from "./facets.ts";
 import { isCollapsed, type MeshEdges, meshEdges, next } from "./mesh-edges.ts";
@@ -52,15 +53,16 @@ export function soundness(mesh: Mesh, edges: MeshEdges = meshEdges(mesh)): Sound
   const closed = faults.openEdges === 0 && faults.crowdedEdges === 0;
   const oriented = faults.flippedEdges === 0;
   const volumes = shellVolumes(edges);
-  const corners = countCorners(edges);
+  const places = countPlaces(edges);
   const whole = closed && oriented;
-  const euler = (whole ? corners.fans : corners.places) - edges.count + areas.length - collapsed;
+  const fans = whole ? countFans(edges) : places;
+  const euler = fans - edges.count + areas.length - collapsed;
   return {
     facets: areas.length,
     collapsed,
     slivers,
     ...faults,
-    pinchedCorners: whole ? corners.fans - corners.places : 0,
+    pinchedCorners: fans - places,
     closed,
     oriented,
     shells: volumes.length,
@@ -94,7 +96,7 @@ function shellVolumes({ mesh, edgeOf, count }: MeshEdges): number[] {
   for (let half = 0; half < edgeOf.length; half++) {
     const edge = edgeOf[half] as number;
     if (edge < 0) continue;
-    const facet = Math.floor(half / 3);
+    const facet = (half / 3) | 0;
     if ((first[edge] as number) < 0) first[edge] = facet;
     else sets.join(first[edge] as number, facet);
   }
@@ -125,39 +127,28 @@ function wedge({ positions: p, triangles }: Mesh, facet: number, [x, y, z]: Vec3
   return (along + across + ((p[a + 2] as number) - z) * (bx * cy - by * cx)) / 6;
 }
 
-/** Counts the places where corners are, and the fans of facets round them: one each on a sound surface. */
-function countCorners({ mesh, twin, edgeOf }: MeshEdges): { places: number; fans: number } {
-  const sets = disjointSets(twin.length);
-  for (let half = 0; half < twin.length; half++) {
-    const other = twin[half] as number;
-    if (other < half) continue;
-    sets.join(half, next(other));
-    sets.join(next(half), other);
-  }
-  const named = new Uint8Array(mesh.positions.length / 3);
-  let [places, fans] = [0, 0];
+/** Counts the places where a corner is. */
+function countPlaces({ mesh: { positions, triangles }, edgeOf }: MeshEdges): number {
+  const named = new Uint8Array(positions.length / 3);
+  let places = 0;
   for (let half = 0; half < edgeOf.length; half++) {
-    if ((edgeOf[half] as number) < 0) continue;
-    const corner = mesh.triangles[half] as number;
-    if (named[corner] === 0) places++;
+    const corner = triangles[half] as number;
+    if ((edgeOf[half] as number) < 0 || named[corner] === 1) continue;
     named[corner] = 1;
-    if (sets.find(half) === half) fans++;
+    places++;
   }
-  return { places, fans };
+  return places;
 }
 
-/** The box round all corners that a facet names; all zero for an empty mesh. */
-export function boxOf({ positions, triangles }: Mesh): Box {
-  if (triangles.length === 0) return { min: [0, 0, 0], max: [0, 0, 0] };
-  const min = [Infinity, Infinity, Infinity];
-  const max = [-Infinity, -Infinity, -Infinity];
-  for (let index = 0; index < triangles.length; index++) {
-    const corner = triangles[index] as number;
-    for (let axis = 0; axis < 3; axis++) {
-      const value = positions[corner * 3 + axis] as number;
-      if (value < (min[axis] as number)) min[axis] = value;
-      if (value > (max[axis] as number)) max[axis] = value;
-    }
+/** Counts the fans of facets round corners, one a corner on a sound surface. Every half-edge must have its twin. */
+function countFans({ twin, edgeOf }: MeshEdges): number {
+  const walked = new Uint8Array(twin.length);
+  let fans = 0;
+  for (let half = 0; half < twin.length; half++) {
+    if (walked[half] === 1 || (edgeOf[half] as number) < 0) continue;
+    fans++;
+    // Out along one edge of the corner, back along it in the next facet, and on to that facet's edge out of it.
+    for (let out = half; walked[out] === 0; out = next(twin[out] as number)) walked[out] = 1;
   }
-  return { min: min as unknown as Vec3, max: max as unknown as Vec3 };
+  return fans;
 }

@@ -143,6 +143,18 @@ describe("solids", () => {
     );
     expect(shared).toBeLessThan(1e-9);
   });
+
+  test("a bolt in its hole, head on the face, shares nothing with the plate", () => {
+    const plate = prism(without(rectangle(-10, -10, 10, 10), opening(2.75)), 0, 8);
+    const bolt = unite(prism(disc(2.5), -40, 8), prism(disc(4.25), 8, 13));
+    expect(kernel.build(plate, (body) => body.shared(bolt))).toBeLessThan(1e-9);
+  });
+
+  test.each([0.002, 0.1, 3])("a body that reaches %d mm into another shares that much of it", (depth) => {
+    const plate = prism(rectangle(-10, -10, 10, 10), 0, 8);
+    const block = prism(rectangle(-2, -3, 2, 3), 8 - depth, 20);
+    expect(kernel.build(plate, (body) => body.shared(block))).toBeCloseTo(24 * depth, 6);
+  });
 });
 
 describe("the bed-edge chamfer", () => {

@@ -4,7 +4,8 @@
 export default {
   mutate: ["src/mechanics/**/*.ts", "src/catalogue/**/*.ts", "!src/**/index.ts"],
   testRunner: "vitest",
-  vitest: { configFile: "vitest.mutation.config.ts" },
+  // Which tests a change needs is known from the first run; `related` would ask again for every change.
+  vitest: { configFile: "vitest.mutation.config.ts", related: false },
   plugins: ["@stryker-mutator/vitest-runner"],
   // TypeScript 7 has no programming interface for the rewriting of this file, and nothing here needs it.
   tsconfigFile: "none.json",

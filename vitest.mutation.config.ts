@@ -12,7 +12,12 @@ class QuickFirst extends BaseSequencer {
 /** Tests of the numbers only: what `npm run mutation` runs for each change of the code. */
 export default defineConfig({
   test: {
-    include: ["tests/mechanics/**/*.test.ts", "tests/catalogue/**/*.test.ts", "tests/reference/**/*.test.ts"],
+    include: [
+      "tests/mechanics/**/*.test.ts",
+      "tests/catalogue/**/*.test.ts",
+      "tests/reference/**/*.test.ts",
+      "tests/outside/refusals.test.ts",
+    ],
     testTimeout: 300_000,
     hookTimeout: 300_000,
     maxWorkers: 1,

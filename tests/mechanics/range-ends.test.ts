@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { bisect } from "../../src/mechanics/bisect.ts";
 import * as m from "../../src/mechanics/index.ts";
 import { sound } from "./printed.ts";
 
@@ -68,5 +69,51 @@ describe("ends of ranges", () => {
     expect(plane.slopeX).toBeCloseTo(0.01, 12);
     expect(plane.slopeY).toBeCloseTo(0.02, 12);
     expect(plane.worst).toBeCloseTo(0, 12);
+  });
+
+  test("three screws need a twentieth of their longest side across it, whichever side that is", () => {
+    // Far from the origin, the long side 300 mm and the third screw `across` it, 10 mm from one end.
+    const along = (across: number) => [
+      { x: 1000, y: 2000 },
+      { x: 1300, y: 2000 },
+      { x: 1010, y: 2000 + across },
+    ];
+    const orders = [
+      [0, 1, 2],
+      [1, 2, 0],
+      [2, 0, 1],
+    ];
+    for (const turn of [({ x, y }: m.Point) => ({ x, y }), ({ x, y }: m.Point) => ({ x: y, y: x })]) {
+      for (const order of orders) {
+        const given = (across: number) => {
+          const [a, b, c] = order.map((index) => turn(along(across)[index] as m.Point)) as [m.Point, m.Point, m.Point];
+          return { weight: 30, ...a, xA: a.x, yA: a.y, xB: b.x, yB: b.y, xC: c.x, yC: c.y };
+        };
+        expect(m.loadShare.compute(given(15.01))).toMatchObject({
+          onA: 30,
+          onB: expect.closeTo(0, 9),
+          onC: expect.closeTo(0, 9),
+        });
+        const says = "the three screws stand nearly in line: 14.99 mm across on 300 mm, under 5 %";
+        expect(m.loadShare.compute(given(14.99))).toHaveProperty("refused", says);
+      }
+    }
+    const same = { weight: 30, x: 0, y: 0, xA: 7, yA: 7, xB: 7, yB: 7, xC: 7, yC: 7 };
+    expect(m.loadShare.compute(same)).toEqual({
+      refused: "the three screws stand nearly in line: they share a place, or none is a place",
+    });
+  });
+
+  test("bisection ends on the last bit, or on the zero itself", () => {
+    expect(bisect((x) => x - 0.5, 0, 1)).toBe(0.5);
+    expect(bisect((x) => 0.5 - x, 0, 1)).toBe(0.5);
+    expect(bisect((x) => x - 3, 3, 4)).toBe(3);
+    expect(bisect((x) => x - 4, 3, 4)).toBe(4);
+    expect(bisect((x) => x * x - 2, 0, 2)).toBe(Math.SQRT2 - 2 ** -52);
+    expect(bisect((x) => x - 5, 0, 4)).toBeUndefined();
+    expect(bisect((x) => x + 1, 0, 4)).toBeUndefined();
+    expect(bisect((x) => (x < 4 ? x : Number.NaN), -1, 4)).toBeUndefined();
+    expect(bisect((x) => x - 1, -1e308, 1.7e308)).toBe(1);
+    expect(bisect((x) => (x < 5e-324 ? -1 : 1), -1, 1)).toBe(0);
   });
 });

@@ -1,25 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { brief } from "../../src/mechanics/bounded.ts";
 import * as m from "../../src/mechanics/index.ts";
-
-const mm = (value: number) => ({ value, unit: "mm" });
-const plain = (value: number) => ({ value, unit: "" });
-
-/** What is told of a refusal; the numbers in it are own arithmetic. */
-interface Told {
-  readonly name: string;
-  readonly says: string;
-  readonly set: string;
-  readonly why?: string;
-  readonly found?: object;
-  readonly limit?: object;
-}
-
-function expectTold(outcome: object, told: Told): void {
-  expect(outcome).toMatchObject({ refused: told.says, defect: { level: "error", path: [], ...told } });
-  const { found, limit } = (outcome as { defect: Told }).defect;
-  expect({ found, limit }).toEqual({ found: told.found, limit: told.limit });
-}
+import { expectTold, mm, plain, type Told } from "./told.ts";
 
 test("numbers in words have five digits, and say when they lie beyond", () => {
   expect([1.234567, -0.000123456, 1e12, 0].map(brief)).toEqual(["1.2346", "-0.00012346", "1000000000000", "0"]);

@@ -11,6 +11,8 @@ export default {
   tsconfigFile: "none.json",
   coverageAnalysis: "perTest",
   concurrency: 1,
+  // Endless loops are told by how often they come round; the clock only has to let a busy machine finish.
+  timeoutMS: 60_000,
   ignoreStatic: true,
   reporters: ["clear-text", "json"],
   clearTextReporter: { allowColor: false, reportTests: false },

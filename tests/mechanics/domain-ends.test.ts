@@ -176,6 +176,7 @@ const FASTENERS: Ends[] = [
     [{ meanDiameter: 2.99 }, "the spring index 2.99 is outside 3 to 16"],
   ]),
   ends(m.springRate, { shearModulus: 8, wire: 1, meanDiameter: 3, activeCoils: 2 }, { rate: 1 / 54 }, []),
+  ends(m.springRate, { shearModulus: 8, wire: 2, meanDiameter: 10, activeCoils: 2 }, { rate: 0.008 }, []),
   ends(m.springStress, { force: Math.PI, wire: 1, meanDiameter: 3 }, { curvature: 14 / 9, stress: 112 / 3 }, [
     [{ meanDiameter: 2.99 }, "the spring index 2.99 is outside 3 to 16"],
   ]),

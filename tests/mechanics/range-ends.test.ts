@@ -116,4 +116,19 @@ describe("ends of ranges", () => {
     expect(bisect((x) => x - 1, -1e308, 1.7e308)).toBe(1);
     expect(bisect((x) => (x < 5e-324 ? -1 : 1), -1, 1)).toBe(0);
   });
+
+  test("a mount may just reach its range, and its range must be a number", () => {
+    const flat = { centre: { x: 0, y: 0 }, atCentre: 1, slopeX: 0.01, slopeY: 0, worst: 0 };
+    const mounts = (up: number, down = 1) => [
+      { name: "a", x: 0, y: 0, pitch: 0.5, up: 0, down: 0 },
+      { name: "b", x: -100, y: 0, pitch: 0.5, up, down },
+    ];
+    expect(m.tramMoves(flat, mounts(1), "a")).toEqual([
+      { name: "a", move: 0, clockwise: 0 },
+      { name: "b", move: 1, clockwise: -2 },
+    ]);
+    expect(m.tramMoves(flat, mounts(Number.NaN), "a")).toEqual({
+      refused: "a height or range of mount b is not a number",
+    });
+  });
 });

@@ -52,6 +52,23 @@ describe("nodes that no loop is asked of (own arithmetic)", () => {
     expectTold(defectOf(...none), { ...few, says: `${says} none does`, found: plain(0) });
   });
 
+  test("the first node as well as any other", () => {
+    expect(defectOf({ ...a, x: Number.NaN }, b)).toHaveProperty("refused", "a measure of a is not a number");
+    expect(defectOf({ ...a, radius: 0 }, b)).toHaveProperty("refused", "the radius of a must be above 0 mm");
+  });
+
+  test("touching is too near; sums that overflow are too large, not vague", () => {
+    const near = "a and b are 20 mm apart, too near: their pitch circles need over 20 mm";
+    expect(defectOf(a, node("b", 20, 0, 10))).toHaveProperty("refused", near);
+    expect(defectOf(a, node("b", 0, 20.000001, 10))).not.toHaveProperty("refused");
+    const large = [
+      [a, node("b", 1e308, 1e308, 10)],
+      [node("a", 0, 0, 1e308), node("b", 10, 0, 1e308)],
+      [node("a", 0, 0, 6e307), node("b", 1e308, 0, 6e307)],
+    ];
+    for (const nodes of large) expect(defectOf(...nodes)).toHaveProperty("defect.name", "loop-too-large");
+  });
+
   test("too near, at one place, too far to hold", () => {
     expectTold(defectOf(a, node("b", 9, 12, 15)), {
       name: "nodes-overlap",
@@ -190,5 +207,13 @@ describe("a node that the belt misses (own arithmetic)", () => {
       says: "no taut belt meets a, b, c in this order, counter-clockwise: it would cross itself",
       set: "another place or side for a, or leave it out",
     });
+    for (const start of [1, 2]) {
+      const order = [...nodes.slice(start), ...nodes.slice(0, start)];
+      const listed = order.map(({ name }) => name).join(", ");
+      expect(defectOf(...order)).toHaveProperty(
+        "refused",
+        `no taut belt meets ${listed} in this order, counter-clockwise: it would cross itself`,
+      );
+    }
   });
 });

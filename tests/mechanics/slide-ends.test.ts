@@ -78,6 +78,31 @@ describe("slides (own arithmetic)", () => {
       m.placeInStretch((place) => (look(place) ? wrong(place) : undefined), { low: at(100), high: at(101) }, 201.3)?.at,
     ).toBeCloseTo(100.65, 9);
   });
+
+  test("a search takes few looks where the slope is true, and halves where it is not", () => {
+    const looks = (length: number, slopeOf: (place: number) => number) => {
+      let count = 0;
+      const at = (place: number) => ({ at: place, length: place * place, slope: slopeOf(place) });
+      const look = (place: number) => {
+        count++;
+        return place < 0 || place > 10 ? undefined : at(place);
+      };
+      const found = m.placeInStretch(look, { low: at(0), high: at(10) }, length);
+      expect(found?.at).toBeCloseTo(Math.sqrt(length), 9);
+      return count;
+    };
+    // The error of each look is the square of the one before over 2 x: 2, 0.4, 0.01, 1e-5, 1e-11 of it.
+    expect(looks(50, (place) => 2 * place)).toBeLessThanOrEqual(7);
+    expect(looks(90, (place) => 2 * place)).toBeLessThanOrEqual(6);
+    for (const wrong of [-1, 0, 1e-9, 1e9]) {
+      const count = looks(50, () => wrong);
+      expect(count).toBeGreaterThan(20);
+      // A wrong step is only tried after one that halved the error: at most as many as there are halvings.
+      expect(count).toBeLessThanOrEqual(2 * 53);
+    }
+    // A slope a tenth too steep closes in by a tenth each time, which is quicker than halving.
+    expect(looks(50, (place) => 2.2 * place)).toBeLessThanOrEqual(20);
+  });
 });
 
 describe("places and segments (own arithmetic)", () => {

@@ -156,6 +156,21 @@ describe("loops that tangle (own arithmetic)", () => {
     });
   });
 
+  test("a star of five, far from the origin, is told the order round its middle", () => {
+    const at = (name: string, degrees: number) => {
+      const angle = (degrees * Math.PI) / 180;
+      return node(name, 1000 + 300 * Math.cos(angle), -700 + 200 * Math.sin(angle), 10);
+    };
+    const [a, b, c, d, e] = [at("a", -170), at("b", -98), at("c", -26), at("d", 46), at("e", 118)];
+    expectTold(defectOf(a, c, e, b, d), {
+      name: "node-order-wrong",
+      says: "no taut belt meets a, c, e, b, d in this order, counter-clockwise: it would turn by 720 deg instead of 360",
+      found: { value: 720, unit: "deg" },
+      limit: { value: 360, unit: "deg" },
+      set: "the order a, b, c, d, e",
+    });
+  });
+
   test("a belt that would not turn at all", () => {
     const nodes = [
       node("a", 0, 0, 10),

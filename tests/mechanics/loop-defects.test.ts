@@ -214,6 +214,28 @@ describe("a node that the belt misses (own arithmetic)", () => {
     });
   });
 
+  test("several missed at once: one is named, with its gap to the belt of all that are met", () => {
+    // The belt round a and c lies at -10 and 10 mm; the idlers of 10 mm stand clear of it by 20, 40 and 40.
+    const [a, c] = [node("a", 0, 0, 10), node("c", 300, 0, 10)];
+    const [low, high, lower] = [
+      node("b", 150, -40, 10, false),
+      node("d", 150, 60, 10, false),
+      node("e", 200, -60, 10, false),
+    ];
+    expect(defectOf(a, low, c, high)).toMatchObject({
+      refused: expect.stringMatching(
+        /^the belt does not touch b, but passes 20 mm beside it \(it would have to lie on it/,
+      ),
+      defect: { set: "b at least 20 mm further into the belt, or leave it out" },
+    });
+    expect(defectOf(a, { ...low, x: 100 }, lower, c, high)).toMatchObject({
+      refused: expect.stringMatching(
+        /^the belt does not touch d, but passes 40 mm beside it \(it would have to lie on it/,
+      ),
+      defect: { set: "d at least 40 mm further into the belt, or leave it out" },
+    });
+  });
+
   test("a node across the belt is not told to go further in", () => {
     // The idler reaches through both spans: its lower edge at 10 mm, the lower span above 16 mm there.
     const nodes = [node("a", -100, 60, 50, false), node("b", -200, 20, 20), node("c", 100, 60, 10)];

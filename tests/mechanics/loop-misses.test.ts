@@ -74,3 +74,45 @@ describe("a node that the belt misses (own arithmetic)", () => {
     }
   });
 });
+
+describe("what is told when an order is wrong as well", () => {
+  const gapTo = (missed: m.LoopNode, ...met: m.LoopNode[]) => {
+    const { spans } = m.beltLoop(met) as m.BeltLoop;
+    return Math.min(...spans.map((span) => m.distanceToSegment(missed, span))) - missed.radius;
+  };
+  const finger = "the nodes as a finger meets them that runs along the belt, counter-clockwise";
+
+  test("one node moved in the list, where neither backwards nor round the middle helps", () => {
+    const [a, b, c] = [node("a", -50, 0, 20), node("b", 0, 100, 30), node("c", -150, 0, 10, false)];
+    const [d, e] = [node("d", -250, 150, 20), node("e", -50, -200, 10)];
+    expect(defectOf(a, b, c, d, e)).toHaveProperty("defect.set", "the order a, c, b, d, e");
+    expect(defectOf(a, c, b, d, e)).not.toHaveProperty("refused");
+  });
+
+  test("the gap is to the belt that is left when nothing loose is left", () => {
+    const [a, b, c] = [node("a", -300, -50, 10), node("b", -50, 150, 20), node("c", 200, 150, 30)];
+    const [d, e, f] = [node("d", 0, 0, 10), node("e", 100, -200, 30), node("f", -50, -50, 20)];
+    const gap = gapTo(b, a, c);
+    const says = new RegExp(`^the belt does not touch b, but passes ${gap.toFixed(3)} mm beside it`);
+    expect(defectOf(a, b, c, d, e, f)).toHaveProperty("refused", expect.stringMatching(says));
+  });
+
+  test("an idler beside the belt of the others, which are met", () => {
+    const [a, b, c] = [node("a", -250, 150, 30), node("b", -50, -100, 10), node("c", -250, -50, 20, false)];
+    const says = `the belt does not touch c, but passes ${gapTo(c, a, b).toFixed(3)} mm beside it`;
+    expect(defectOf(a, b, c)).toHaveProperty("refused", says);
+  });
+
+  test("no single node is blamed for a loop that stays tangled without it, or that has it on the wrong side", () => {
+    const tangled = [
+      node("a", 250, -150, 20, false),
+      node("b", -100, 200, 20),
+      node("c", 250, 0, 10),
+      node("d", -150, -100, 10),
+      node("e", 50, 100, 20),
+    ];
+    expect(defectOf(...tangled)).toMatchObject({ defect: { name: "node-order-wrong", set: finger } });
+    const [a, b, c] = [node("a", 300, 0, 20), node("b", 200, -50, 30, false), node("c", -150, -200, 20)];
+    expect(defectOf(a, b, c)).toMatchObject({ defect: { name: "node-order-wrong", set: finger } });
+  });
+});

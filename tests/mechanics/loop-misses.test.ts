@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import * as m from "../../src/mechanics/index.ts";
+import { traceLoop } from "../../src/mechanics/loop-trace.ts";
 import { expectTold, mm } from "./told.ts";
 
 const node = (name: string, x: number, y: number, radius: number, inside = true): m.LoopNode => {
@@ -114,5 +115,19 @@ describe("what is told when an order is wrong as well", () => {
     expect(defectOf(...tangled)).toMatchObject({ defect: { name: "node-order-wrong", set: finger } });
     const [a, b, c] = [node("a", 300, 0, 20), node("b", 200, -50, 30, false), node("c", -150, -200, 20)];
     expect(defectOf(a, b, c)).toMatchObject({ defect: { name: "node-order-wrong", set: finger } });
+  });
+
+  test("the spans beside the last node may cross as well as those beside any other", () => {
+    // The belt would have to lie on d over 313 deg, and its spans cross before they reach it.
+    const nodes = [
+      node("a", 100, 200, 30, false),
+      node("b", -150, -100, 50),
+      node("c", -50, 0, 60, false),
+      node("d", -50, 200, 20),
+    ];
+    for (let start = 0; start < 4; start++) {
+      const turned = [...nodes.slice(start), ...nodes.slice(0, start)];
+      expect(traceLoop(turned)).toMatchObject({ flaw: "loose", at: 3 - start, found: expect.closeTo(5.4637, 4) });
+    }
   });
 });

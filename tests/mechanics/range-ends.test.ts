@@ -95,7 +95,9 @@ describe("ends of ranges", () => {
           onC: expect.closeTo(0, 9),
         });
         const says = "the three screws stand nearly in line: 14.99 mm across on 300 mm, under 5 %";
-        expect(m.loadShare.compute(given(14.99))).toHaveProperty("refused", says);
+        const mm = (value: number) => ({ value: expect.closeTo(value, 6), unit: "mm" });
+        const defect = { name: "screws-in-line", found: mm(14.99), limit: mm(15) };
+        expect(m.loadShare.compute(given(14.99))).toMatchObject({ refused: says, defect });
       }
     }
     const same = { weight: 30, x: 0, y: 0, xA: 7, yA: 7, xB: 7, yB: 7, xC: 7, yC: 7 };

@@ -88,6 +88,8 @@ export const force = (spec: Spec) => quantity("force", spec);
 export const rate = (spec: Spec) => quantity("rate", spec);
 export const torque = (spec: Spec) => quantity("torque", spec);
 export const temperature = (spec: Spec) => quantity("temperature", spec);
+export const mass = (spec: Spec) => quantity("mass", spec);
+export const power = (spec: Spec) => quantity("power", spec);
 
 /** A whole number, or any number without a unit when `whole` is false. */
 export function plainNumber(spec: Spec & { readonly whole?: boolean }) {

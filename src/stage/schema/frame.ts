@@ -1,0 +1,49 @@
+import * as z from "zod";
+import { BARS } from "../../catalogue/bars.ts";
+import { SCREWS } from "../../catalogue/screws.ts";
+import { itemOf } from "../../core/item.ts";
+import { choice, flag, hardware } from "../../core/parameter.ts";
+import { row } from "../../core/table.ts";
+import { mm, named, parameters, place, spot, thing } from "./words.ts";
+
+const bar = z.strictObject({
+  bar: hardware(BARS, "the bar"),
+  from: place,
+  to: place,
+  turned: flag("turned", "a level bar of oblong section that lies on its broad side").default(false),
+  moves: flag(
+    "moves",
+    "whether the bar is part of the stage; then it is placed as at the bottom of the travel",
+  ).default(false),
+});
+
+const screw = z.strictObject({
+  at: spot,
+  screw: hardware(SCREWS, "the lead screw").default(itemOf(row(SCREWS, "Tr8x2"))),
+  length: mm("L_s", "length of the screw", 50, 3000),
+  hand: choice("hand", "hand of the thread", { right: "right-hand", left: "left-hand" }).default("right"),
+  top: choice("top", "how the upper end is held", {
+    free: "not at all",
+    steadied: "in a bearing that lets it slide",
+    held: "in a bearing that carries thrust",
+  }).default("steadied"),
+  bar: thing.optional(),
+  foot: parameters.default({}),
+});
+
+export const frame = {
+  bars: named(bar, "bars of the frame and of the stage", 40),
+  screws: named(screw, "lead screws", 4),
+  foot: parameters.default({}).register(z.globalRegistry, {
+    symbol: "",
+    unit: "",
+    description: "what all feet have in common: any parameter of a screw-foot that the plan does not derive",
+  }),
+  travel: z
+    .strictObject({
+      lowest: mm("z_low", "lowest part of the stage, at the bottom of its travel", -500, 3000).default(60),
+      lift: mm("H", "how far the stage rises", 1, 3000).default(200),
+      nut: mm("z_nut", "middle of the nuts, at the bottom of the travel", -500, 3000).default(100),
+    })
+    .prefault({}),
+};

@@ -34,8 +34,8 @@ type Arena = <Handle extends { delete(): void }>(handle: Handle) => Handle;
 const ROOM_TOLERANCE = 0.05;
 
 /**
- * Hardware lies on the part it is compared with, and surfaces that lie in one another are by far the slowest to compare:
- * so it is tried without its outermost skin first, mm.
+ * Hardware lies on the part it is compared with, and surfaces that lie in one another are by far the slowest to
+ * compare: so it is tried without its outermost skin first, mm.
  */
 const SKIN = 0.001;
 

@@ -36,7 +36,9 @@ const LAYERS: Readonly<Record<string, readonly string[]>> = {
 /** The only places that may know a third-party package. */
 const PACKAGES: Readonly<Record<string, (file: string) => boolean>> = {
   zod: (file) =>
-    file === "core/parameter.ts" || file === "printing/printer.ts" || /^(parts|presets|stage)\//.test(file),
+    ["core/complain.ts", "core/hardware.ts", "core/parameter.ts"].includes(file) ||
+    file === "printing/printer.ts" ||
+    /^(parts|presets|stage)\//.test(file),
   "@jscad/modeling": (file) => file === "geometry/jscad.ts",
   "manifold-3d": (file) => file === "geometry/kernel.ts",
   "@jscad/stl-serializer": (file) => file === "outputs/stl.ts",

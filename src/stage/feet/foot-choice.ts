@@ -1,0 +1,88 @@
+import type { Diagnostic } from "../../core/diagnostic.ts";
+import { screwFoot } from "../../parts/screw-foot/index.ts";
+import type { Parameters } from "../../parts/screw-foot/parameters.ts";
+import type { Printer } from "../../printing/printer.ts";
+import { type Footing, footParameters, rounded } from "../frame/footing.ts";
+import type { Candidate, FootChoice, LoadCases, LoopChoice, MotorPulley, PlacedPart } from "../machine.ts";
+import type { Plan } from "../schema/index.ts";
+import { byHand, complaintsAt } from "./by-hand.ts";
+import { type FootInput, footInput } from "./foot-input.ts";
+import { lossOf, ranked, type Tried, tryAll } from "./tried.ts";
+
+/** A foot on its way to be chosen: what is known of it, and every way to stack it. */
+export interface Choosing {
+  readonly input: FootInput;
+  readonly tried: readonly Tried[];
+  readonly diagnostics: readonly Diagnostic[];
+}
+
+interface Known {
+  readonly plan: Plan;
+  readonly pulley: MotorPulley;
+  readonly loops: readonly LoopChoice[];
+  readonly loads: LoadCases | undefined;
+  readonly printer: Printer;
+}
+
+/** Returns every way to stack the foot of a screw, in no order, with what is wrong with what was typed. */
+export function waysOf(screw: string, footing: Footing, { plan, pulley, loops, loads, printer }: Known): Choosing {
+  const typed = footParameters(plan, screw);
+  const input = footInput({ plan, screw, footing, typed, pulley, loops, loads });
+  const strange = byHand(plan, typed, input);
+  const outcome = tryAll({ ...typed, ...input.derived }, printer);
+  if ("tried" in outcome) return { input, tried: outcome.tried, diagnostics: strange };
+  const complaints = complaintsAt(plan, outcome.error, outcome.data, input);
+  return { input, tried: [], diagnostics: [...strange, ...complaints] };
+}
+
+/** Returns the chosen foot of a screw, placed; undefined when no way of stacking it fits. */
+export function chosenFoot(plan: Plan, { input, tried }: Choosing, prefer: "up" | "down"): FootChoice | undefined {
+  const [best, ...others] = ranked(tried, prefer);
+  if (best === undefined || best.errors.length > 0) return undefined;
+  const { footing, screw, loop } = input;
+  const { seat = 0, shim = 0, plane = 0 } = best.numbers;
+  return {
+    screw,
+    loop,
+    bar: footing.bar.name,
+    hub: best.hub,
+    seat,
+    seatOverDatum: rounded(footing.origin[2] + seat),
+    shim,
+    plane: rounded(footing.origin[2] + plane),
+    residual: rounded(footing.origin[2] + plane - input.plane),
+    candidates: [candidateOf(best, undefined), ...others.map((one) => candidateOf(one, lossOf(one, best)))],
+    part: partOf(plan, input, best),
+  };
+}
+
+export function candidateOf({ hub, washers, rings, numbers }: Tried, lost: string | undefined): Candidate {
+  return { hub, washers, rings, seat: numbers.seat ?? 0, lost };
+}
+
+/** The part as its schema reads it, where its own frame comes to stand. */
+function partOf(plan: Plan, input: FootInput, best: Tried): PlacedPart {
+  const { screw, footing, derived } = input;
+  const nut = nutOver(plan, input, best);
+  const parsed = screwFoot.schema.safeParse({ ...best.typed, ...nut });
+  const parameters = parsed.success ? parsed.data : best.design.parameters;
+  const asked = footParameters(plan, screw);
+  const own = ["hub", "washers"].filter((name) => name in best.typed && best.typed[name] !== asked[name]);
+  return {
+    name: `foot-${screw.toLowerCase()}`,
+    family: screwFoot.name,
+    parameters,
+    derived: [...Object.keys(derived), ...own, ...(parsed.success ? Object.keys(nut) : [])],
+    path: ["screws", screw],
+    placement: { origin: footing.origin, angle: footing.angle },
+    moves: false,
+  };
+}
+
+/** Bearing to nut with the stage at the bottom; a second bearing on a bridge makes it no matter. */
+export function nutOver({ travel }: Plan, { footing }: FootInput, { numbers, design }: Tried) {
+  const { style, bearing } = design.parameters as unknown as Parameters;
+  if (style === "bridged") return {};
+  const middle = footing.origin[2] + (numbers.seat ?? 0) + (numbers.shim ?? 0) + bearing.values.width / 2;
+  return { bearingToNut: rounded(travel.nut - middle) };
+}

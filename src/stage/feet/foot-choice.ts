@@ -1,13 +1,12 @@
 import type { Diagnostic } from "../../core/diagnostic.ts";
 import { screwFoot } from "../../parts/screw-foot/index.ts";
-import type { Parameters } from "../../parts/screw-foot/parameters.ts";
 import type { Printer } from "../../printing/printer.ts";
 import { type Footing, footParameters, rounded } from "../frame/footing.ts";
 import type { Candidate, FootChoice, LoadCases, LoopChoice, MotorPulley, PlacedPart } from "../machine.ts";
 import type { Plan } from "../schema/index.ts";
 import { byHand, complaintsAt } from "./by-hand.ts";
 import { type FootInput, footInput } from "./foot-input.ts";
-import { lossOf, ranked, type Tried, tryAll } from "./tried.ts";
+import { lossOf, ranked, seatOf, type Tried, tryAll } from "./tried.ts";
 
 /** A foot on its way to be chosen: what is known of it, and every way to stack it. */
 export interface Choosing {
@@ -40,7 +39,7 @@ export function chosenFoot(plan: Plan, { input, tried }: Choosing, prefer: "up" 
   const [best, ...others] = ranked(tried, prefer);
   if (best === undefined || best.errors.length > 0) return undefined;
   const { footing, screw, loop } = input;
-  const { seat = 0, shim = 0, plane = 0 } = best.numbers;
+  const { seat, shim, plane } = best.derived;
   return {
     screw,
     loop,
@@ -56,33 +55,31 @@ export function chosenFoot(plan: Plan, { input, tried }: Choosing, prefer: "up" 
   };
 }
 
-export function candidateOf({ hub, washers, rings, numbers }: Tried, lost: string | undefined): Candidate {
-  return { hub, washers, rings, seat: numbers.seat ?? 0, lost };
+function candidateOf(one: Tried, lost: string | undefined): Candidate {
+  return { hub: one.hub, washers: one.washers, rings: one.rings, seat: seatOf(one), lost };
 }
 
 /** The part as its schema reads it, where its own frame comes to stand. */
 function partOf(plan: Plan, input: FootInput, best: Tried): PlacedPart {
   const { screw, footing, derived } = input;
   const nut = nutOver(plan, input, best);
-  const parsed = screwFoot.schema.safeParse({ ...best.typed, ...nut });
-  const parameters = parsed.success ? parsed.data : best.design.parameters;
+  const fits = nut !== undefined && screwFoot.schema.shape.bearingToNut?.safeParse(nut).success;
   const asked = footParameters(plan, screw);
-  const own = ["hub", "washers"].filter((name) => name in best.typed && best.typed[name] !== asked[name]);
+  const hub = best.hub === asked.hub ? [] : ["hub"];
+  const rings = best.given.washers === undefined || asked.washers !== undefined ? [] : ["washers"];
   return {
     name: `foot-${screw.toLowerCase()}`,
     family: screwFoot.name,
-    parameters,
-    derived: [...Object.keys(derived), ...own, ...(parsed.success ? Object.keys(nut) : [])],
+    parameters: fits ? { ...best.given, bearingToNut: nut } : best.given,
+    derived: [...Object.keys(derived), ...hub, ...rings, ...(fits ? ["bearingToNut"] : [])],
     path: ["screws", screw],
     placement: { origin: footing.origin, angle: footing.angle },
     moves: false,
   };
 }
 
-/** Bearing to nut with the stage at the bottom; a second bearing on a bridge makes it no matter. */
-export function nutOver({ travel }: Plan, { footing }: FootInput, { numbers, design }: Tried) {
-  const { style, bearing } = design.parameters as unknown as Parameters;
-  if (style === "bridged") return {};
-  const middle = footing.origin[2] + (numbers.seat ?? 0) + (numbers.shim ?? 0) + bearing.values.width / 2;
-  return { bearingToNut: rounded(travel.nut - middle) };
+/** Bearing to nut with the stage at the bottom, mm; undefined on a bridge, whose second bearing makes it no matter. */
+export function nutOver({ travel }: Plan, { footing }: FootInput, { given, derived }: Tried): number | undefined {
+  if (given.style === "bridged") return undefined;
+  return rounded(travel.nut - footing.origin[2] - derived.seat - derived.shim - given.bearing.values.width / 2);
 }

@@ -1,11 +1,10 @@
 import { isRefusal } from "../../core/calculation.ts";
 import { beltSeat } from "../../mechanics/belt-seat.ts";
 import { shaftPull } from "../../mechanics/shaft-pull.ts";
-import type { Parameters } from "../../parts/screw-foot/parameters.ts";
 import { type Fact, factFrom, type Section } from "../fact.ts";
 import type { FootChoice } from "../machine.ts";
 import type { Choosing } from "./foot-choice.ts";
-import { lossOf, ranked, type Tried } from "./tried.ts";
+import { lossOf, ranked, seatOf, type Tried } from "./tried.ts";
 
 /** Returns the block of the report about one chosen foot. */
 export function footSection({ input, tried }: Choosing, foot: FootChoice): Section {
@@ -18,7 +17,7 @@ export function footSection({ input, tried }: Choosing, foot: FootChoice): Secti
     unit: "mm",
   });
   const seat = placed("seat", `seat of ${screw} over the top of ${bar}, as printed`, foot.seat);
-  const lowest = best?.numbers.lowestSeat;
+  const lowest = best?.derived.lowestSeat;
   return {
     title: `Foot of ${screw}`,
     facts: [
@@ -36,7 +35,7 @@ export function footSection({ input, tried }: Choosing, foot: FootChoice): Secti
 
 /** Returns the block about a foot that no way of stacking makes fit. */
 export function hopelessSection({ input, tried }: Choosing): Section {
-  const lines = ranked(tried).map((one) => line({ ...one, seat: one.numbers.seat ?? 0 }, lossOf(one, undefined)));
+  const lines = ranked(tried).map((one) => line({ ...one, seat: seatOf(one) }, lossOf(one, undefined)));
   return { title: `Foot of ${input.screw}`, facts: [], lines };
 }
 
@@ -45,8 +44,8 @@ function line({ hub, rings, seat }: Pick<Tried, "hub" | "rings"> & { readonly se
 }
 
 /** The seat before it is put on a layer, by the calculation of the stack. */
-function wantedSeat(screw: string, bar: string, { design, hub, washers, numbers }: Tried): Fact[] {
-  const { pulley, bearing, beltPlane } = design.parameters as unknown as Parameters;
+function wantedSeat(screw: string, bar: string, { given, hub, washers, derived }: Tried): Fact[] {
+  const { pulley, bearing, beltPlane } = given;
   const { height, toothWidth, flangeThickness, hubLength } = pulley.values;
   const named = { key: `foot.${screw}.seat-wanted`, label: `seat of ${screw} over the top of ${bar}, wanted` };
   const inputs = {
@@ -56,7 +55,7 @@ function wantedSeat(screw: string, bar: string, { design, hub, washers, numbers 
     flange: flangeThickness,
     hub: hubLength,
     washers: washers.reduce((sum, thickness) => sum + thickness, 0),
-    collar: numbers.collarHeight ?? 0,
+    collar: derived.collarHeight,
     bearing: bearing.values.width,
   };
   const fact = factFrom(beltSeat, inputs, hub === "up" ? "seatUp" : "seatDown", named);

@@ -1,11 +1,13 @@
 import type { Diagnostic } from "../../core/diagnostic.ts";
-import { screwFoot } from "../../parts/screw-foot/index.ts";
+import { wrong } from "../frame/complaint.ts";
 import type { FootChoice } from "../machine.ts";
 import type { Plan } from "../schema/index.ts";
 import { stageDefect } from "../stage-defects.ts";
-import { complaintsAt } from "./by-hand.ts";
 import { type Choosing, nutOver } from "./foot-choice.ts";
 import { ranked } from "./tried.ts";
+
+/** What a foot's bearing and the nut may be apart, mm. */
+const NUT = { least: 20, most: 2000 };
 
 /** Returns what is wrong with the stack of one foot: no way fits, its pulley is too narrow, the nut is too near. */
 export function footFlaws(plan: Plan, choosing: Choosing, feet: readonly FootChoice[]): Diagnostic[] {
@@ -35,10 +37,14 @@ function hopeless({ input, tried }: Choosing): Diagnostic[] {
 
 function nutTooNear(plan: Plan, { input, tried }: Choosing, foot: FootChoice): Diagnostic[] {
   const best = ranked(tried, foot.hub)[0];
-  if (best === undefined) return [];
-  const data = { ...best.typed, ...nutOver(plan, input, best) };
-  const parsed = screwFoot.schema.safeParse(data);
-  if (parsed.success) return [];
-  const sources = { ...input.sources, bearingToNut: ["travel", "nut"] };
-  return complaintsAt(plan, parsed.error, data, { ...input, sources });
+  const nut = best === undefined ? undefined : nutOver(plan, input, best);
+  if (nut === undefined || (nut >= NUT.least && nut <= NUT.most)) return [];
+  const short = nut < NUT.least ? NUT.least - nut : NUT.most - nut;
+  return [
+    wrong(
+      ["travel", "nut"],
+      `the nut comes to ${nut.toFixed(1)} mm over the bearing of ${input.screw}, outside ${NUT.least} to ${NUT.most} mm`,
+      `nut: ${Math.ceil((plan.travel.nut + short) * 10) / 10}`,
+    ),
+  ];
 }

@@ -1,8 +1,12 @@
 import type * as z from "zod";
 import { SHIM_RINGS } from "../../catalogue/shim-rings.ts";
+import type { Washer } from "../../catalogue/washers.ts";
 import type { Diagnostic } from "../../core/diagnostic.ts";
-import type { Design } from "../../parts/family.ts";
+import { type Item, itemOf } from "../../core/item.ts";
+import { runChecks } from "../../parts/check.ts";
 import { boughtFor } from "../../parts/screw-foot/bought.ts";
+import type { FootCheck } from "../../parts/screw-foot/checks/seat.ts";
+import type { Derived } from "../../parts/screw-foot/derive/index.ts";
 import { screwFoot } from "../../parts/screw-foot/index.ts";
 import type { Parameters } from "../../parts/screw-foot/parameters.ts";
 import type { Printer } from "../../printing/printer.ts";
@@ -16,11 +20,8 @@ export interface Tried {
   readonly washers: readonly number[];
   /** Whether its rings are those that were asked for, or one where none were. */
   readonly usual: boolean;
-  /** As a preset would state it. */
-  readonly typed: Values;
-  readonly design: Design;
-  /** What the part derives, by name. */
-  readonly numbers: Readonly<Record<string, number>>;
+  readonly given: Parameters;
+  readonly derived: Derived;
   /** What keeps the stack from being built; empty when it fits. */
   readonly errors: readonly Diagnostic[];
 }
@@ -39,60 +40,53 @@ const OF_THE_STACK: readonly string[] = [
   "cap-covers-inner-ring",
 ];
 
+const CHECKS = screwFoot.checks.filter(({ name }) => OF_THE_STACK.includes(name)) as unknown as FootCheck[];
+
 /** Returns every way to stack a foot: hub up and down, with the rings asked for, or one, none and two. */
 export function tryAll(typed: Values, printer: Printer): { tried: Tried[] } | { error: z.ZodError; data: Values } {
-  const first = screwFoot.schema.safeParse(typed);
-  if (!first.success) return { error: first.error, data: typed };
-  const given = first.data as unknown as Parameters;
+  const parsed = screwFoot.schema.safeParse(typed);
+  if (!parsed.success) return { error: parsed.error, data: typed };
+  const given = parsed.data as unknown as Parameters;
   const hubs = given.hub === "auto" ? (["down", "up"] as const) : [given.hub];
-  const stacks = stacksOf(given);
-  const tried = stacks.flatMap((rings, index) =>
-    hubs.flatMap((hub) => {
-      const own = { ...typed, hub, ...(rings === undefined ? {} : { washers: rings }) };
-      const one = tryOne(own, hub, index === 0, printer);
-      return one === undefined ? [] : [one];
-    }),
+  const tried = stacksOf(given).flatMap((washers, index) =>
+    hubs.map((hub) => tryOne({ ...given, hub, ...(washers === undefined ? {} : { washers }) }, index === 0, printer)),
   );
   return { tried };
 }
 
+type Ring = Item<Washer>;
+
 /** Nothing for the rings that are there anyway: those asked for, or one. */
-function stacksOf(given: Parameters): (readonly unknown[] | undefined)[] {
+function stacksOf(given: Parameters): (Ring[] | undefined)[] {
   if (given.washers !== undefined) return [undefined];
-  const [ring] = boughtFor(given).washers;
-  return ring === undefined ? [undefined] : [undefined, [], [typedRing(ring), typedRing(ring)]];
+  const ring = usualRing(given);
+  return ring === undefined ? [undefined] : [undefined, [], [ring, ring]];
 }
 
-type Ring = ReturnType<typeof boughtFor>["washers"][number];
-
-const rowOf = (ring: Ring) =>
-  SHIM_RINGS.rows.find(
-    ({ values }) => values.hole === ring.hole && values.outside === ring.outside && values.thickness === ring.thickness,
-  );
-
-const typedRing = (ring: Ring) => rowOf(ring)?.key ?? { ...ring };
-
-function nameOf(ring: Ring): string {
-  return rowOf(ring)?.key ?? `${ring.hole} x ${ring.outside} x ${ring.thickness}`;
+/** The ring that a foot has where none was asked for, as an item. */
+function usualRing(given: Parameters): Ring | undefined {
+  const [values] = boughtFor({ ...given, washers: undefined }).washers;
+  if (values === undefined) return undefined;
+  const same = ({ values: own }: { readonly values: Washer }) =>
+    own.hole === values.hole && own.outside === values.outside && own.thickness === values.thickness;
+  const listed = SHIM_RINGS.rows.find(same);
+  if (listed !== undefined) return itemOf(listed);
+  const key = `${values.hole} x ${values.outside} x ${values.thickness}`;
+  return { key, values, row: undefined, measured: [], stated: Object.keys(values) };
 }
 
-function tryOne(typed: Values, hub: "up" | "down", usual: boolean, printer: Printer): Tried | undefined {
-  const parsed = screwFoot.schema.safeParse(typed);
-  if (!parsed.success) return undefined;
-  const given = parsed.data as unknown as Parameters;
-  const design = screwFoot.design(parsed.data, printer);
-  const washers = boughtFor(given).washers;
+function tryOne(given: Parameters, usual: boolean, printer: Printer): Tried {
+  const derived = screwFoot.open.derive(given, printer) as Derived;
+  const ring = usualRing(given);
+  const rings = given.washers ?? (ring === undefined ? [] : [ring]);
   return {
-    hub,
-    rings:
-      given.washers?.map(({ key }, index) => (key.startsWith("own ") ? nameOf(washers[index] as Ring) : key)) ??
-      washers.map(nameOf),
-    washers: washers.map(({ thickness }) => thickness),
+    hub: derived.hubPoints,
+    rings: rings.map(({ key }) => key),
+    washers: rings.map(({ values }) => values.thickness),
     usual,
-    typed,
-    design,
-    numbers: Object.fromEntries(design.dimensions.map(({ key, value }) => [key, value])),
-    errors: design.diagnostics.filter(({ name, level }) => level === "error" && OF_THE_STACK.includes(name)),
+    given,
+    derived,
+    errors: runChecks(CHECKS, { given, derived, printer }).filter(({ level }) => level === "error"),
   };
 }
 
@@ -106,10 +100,10 @@ export function ranked(tried: readonly Tried[], prefer: "up" | "down" = "down"):
 }
 
 /** What misses comes by how far it misses; what fits comes by rings, seat, number of rings and hub. */
-function rankOf({ errors, usual, numbers, washers, hub }: Tried, prefer: string): number[] {
+function rankOf({ errors, usual, derived, washers, hub }: Tried, prefer: string): number[] {
   const miss = errors.reduce((sum, { found, limit }) => sum + Math.abs((found?.value ?? 0) - (limit?.value ?? 1)), 0);
   const out = errors.length === 0 ? 0 : 1;
-  return [out, miss, usual ? 0 : 1, numbers.seat ?? 0, washers.length, hub === prefer ? 0 : 1];
+  return [out, miss, usual ? 0 : 1, derived.seat, washers.length, hub === prefer ? 0 : 1];
 }
 
 /** Returns why a way was not chosen. */
@@ -118,9 +112,12 @@ export function lossOf(one: Tried, chosen: Tried | undefined): string {
   if (error !== undefined) return error.says;
   if (chosen === undefined || one === chosen) return "it fits";
   if (chosen.usual && !one.usual) return "it fits, but not with the usual ring";
-  const higher = (one.numbers.seat ?? 0) - (chosen.numbers.seat ?? 0);
+  const higher = one.derived.seat - chosen.derived.seat;
   if (higher > 1e-6) return `it fits, with a seat ${higher.toFixed(2)} mm higher`;
   return one.washers.length > chosen.washers.length
     ? "it fits, with more rings"
     : "it fits, with the hub the other way";
 }
+
+/** Returns the seat of a way over the bar's top: as printed, or as wanted where it cannot be. mm */
+export const seatOf = ({ errors, derived }: Tried): number => (errors.length > 0 ? derived.seatWanted : derived.seat);

@@ -39,8 +39,16 @@ function withFoot(plan: Plan, screw: string, change: Readonly<Record<string, unk
 }
 
 function footWay({ plan, screw }: Asked, name: string, value: unknown) {
-  const words = typeof value === "string" ? value : JSON.stringify(value);
-  return { set: `screws.${screw}.foot.${name}: ${words}`, plan: withFoot(plan, screw, { [name]: value }) };
+  return { set: `screws.${screw}.foot.${name}: ${written(value)}`, plan: withFoot(plan, screw, { [name]: value }) };
+}
+
+/** A value as it stands in a file. */
+function written(value: unknown): string {
+  if (typeof value === "string") return /^[a-z][a-z-]*$/.test(value) ? value : JSON.stringify(value);
+  if (Array.isArray(value)) return `[${value.map(written).join(", ")}]`;
+  if (typeof value !== "object" || value === null) return String(value);
+  const entries = Object.entries(value).map(([key, each]) => `${key}: ${written(each)}`);
+  return `{ ${entries.join(", ")} }`;
 }
 
 /** A parameter as the schema of the foot reads it, its default where it was not typed. */

@@ -28,7 +28,8 @@ export function waysOf(screw: string, footing: Footing, { plan, pulley, loops, l
   const typed = footParameters(plan, screw);
   const input = footInput({ plan, screw, footing, typed, pulley, loops, loads });
   const strange = byHand(plan, typed, input);
-  const outcome = tryAll({ ...typed, ...input.derived }, printer);
+  const accepted = plan.accept.flatMap(({ part, check }) => (part === footName(screw) ? [check] : []));
+  const outcome = tryAll({ typed: { ...typed, ...input.derived }, printer, accepted });
   if ("tried" in outcome) return { input, tried: outcome.tried, diagnostics: strange };
   const complaints = complaintsAt(plan, outcome.error, outcome.data, input);
   return { input, tried: [], diagnostics: [...strange, ...complaints] };
@@ -59,6 +60,9 @@ function candidateOf(one: Tried, lost: string | undefined): Candidate {
   return { hub: one.hub, washers: one.washers, rings: one.rings, seat: seatOf(one), lost };
 }
 
+/** The part's name in the machine: it names files, whose capitals some file systems do not tell apart. */
+const footName = (screw: string) => `foot-${screw.toLowerCase()}`;
+
 /** The part as its schema reads it, where its own frame comes to stand. */
 function partOf(plan: Plan, input: FootInput, best: Tried): PlacedPart {
   const { screw, footing, derived } = input;
@@ -68,7 +72,7 @@ function partOf(plan: Plan, input: FootInput, best: Tried): PlacedPart {
   const hub = best.hub === asked.hub ? [] : ["hub"];
   const rings = best.given.washers === undefined || asked.washers !== undefined ? [] : ["washers"];
   return {
-    name: `foot-${screw.toLowerCase()}`,
+    name: footName(screw),
     family: screwFoot.name,
     parameters: fits ? { ...best.given, bearingToNut: nut } : best.given,
     derived: [...Object.keys(derived), ...hub, ...rings, ...(fits ? ["bearingToNut"] : [])],

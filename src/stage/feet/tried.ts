@@ -42,14 +42,22 @@ const OF_THE_STACK: readonly string[] = [
 
 const CHECKS = screwFoot.checks.filter(({ name }) => OF_THE_STACK.includes(name)) as unknown as FootCheck[];
 
+interface Wanted {
+  readonly typed: Values;
+  readonly printer: Printer;
+  /** Names of checks whose errors were accepted for this foot. */
+  readonly accepted: readonly string[];
+}
+
 /** Returns every way to stack a foot: hub up and down, with the rings asked for, or one, none and two. */
-export function tryAll(typed: Values, printer: Printer): { tried: Tried[] } | { error: z.ZodError; data: Values } {
+export function tryAll(wanted: Wanted): { tried: Tried[] } | { error: z.ZodError; data: Values } {
+  const { typed } = wanted;
   const parsed = screwFoot.schema.safeParse(typed);
   if (!parsed.success) return { error: parsed.error, data: typed };
   const given = parsed.data as unknown as Parameters;
   const hubs = given.hub === "auto" ? (["down", "up"] as const) : [given.hub];
   const tried = stacksOf(given).flatMap((washers, index) =>
-    hubs.map((hub) => tryOne({ ...given, hub, ...(washers === undefined ? {} : { washers }) }, index === 0, printer)),
+    hubs.map((hub) => tryOne({ ...given, hub, ...(washers === undefined ? {} : { washers }) }, index === 0, wanted)),
   );
   return { tried };
 }
@@ -75,8 +83,9 @@ function usualRing(given: Parameters): Ring | undefined {
   return { key, values, row: undefined, measured: [], stated: Object.keys(values) };
 }
 
-function tryOne(given: Parameters, usual: boolean, printer: Printer): Tried {
+function tryOne(given: Parameters, usual: boolean, { printer, accepted }: Wanted): Tried {
   const derived = screwFoot.open.derive(given, printer) as Derived;
+  const checks = CHECKS.filter(({ name, neverAccepted = false }) => neverAccepted || !accepted.includes(name));
   const ring = usualRing(given);
   const rings = given.washers ?? (ring === undefined ? [] : [ring]);
   return {
@@ -86,7 +95,7 @@ function tryOne(given: Parameters, usual: boolean, printer: Printer): Tried {
     usual,
     given,
     derived,
-    errors: runChecks(CHECKS, { given, derived, printer }).filter(({ level }) => level === "error"),
+    errors: runChecks(checks, { given, derived, printer }).filter(({ level }) => level === "error"),
   };
 }
 

@@ -4,11 +4,10 @@ import type { Item } from "../core/item.ts";
 import type { Vec3 } from "../geometry/mesh.ts";
 import type { BeltLoop } from "../mechanics/belt-loop.ts";
 import type { MeshedNode } from "../mechanics/idler-duties.ts";
-import type { Point } from "../mechanics/point.ts";
 import type { SeatCandidate } from "../mechanics/seat-candidates.ts";
 import type { StockLoop } from "../mechanics/stock-loops.ts";
 import type { Printer } from "../printing/printer.ts";
-import type { Section } from "./fact.ts";
+import type { Fact, Section } from "./fact.ts";
 import type { Plan } from "./schema/index.ts";
 
 /** A pulley on the motor's shaft, with the heights that follow from its place in the stack. mm over the datum. */
@@ -90,15 +89,17 @@ export interface BeltNode extends MeshedNode {
 
 /** Air between a belt or its pulleys and what they pass, and the least that it may be. mm. */
 export interface BeltGap {
+  readonly defect: "belts-too-close" | "pulley-bodies-collide" | "spans-of-loop-too-close" | PassedTooNear;
   /** What it is between: `low, A to B` and `screw C`. */
   readonly between: readonly [string, string];
   readonly gap: number;
   /** Below this it is an error, and a warning. */
   readonly error: number;
   readonly warning: number;
-  /** Places in plan between which it is narrowest; absent for a gap in height. */
-  readonly places?: readonly [Point, Point];
+  readonly from: Fact["from"];
 }
+
+type PassedTooNear = "belt-too-near-foreign-flange" | "belt-too-near-upright" | "belt-too-near-bar";
 
 /** What was found for one loop, in plan. */
 export interface LoopChoice {
@@ -113,7 +114,7 @@ export interface LoopChoice {
   readonly bought: number | undefined;
   /** The node that slides to tighten the loop, and how far it stands from its place in the plan. */
   readonly slid: { readonly node: string; readonly at: number } | undefined;
-  /** The narrowest gap of each kind. */
+  /** What it passes, the narrowest gap of each kind first. */
   readonly gaps: readonly BeltGap[];
 }
 

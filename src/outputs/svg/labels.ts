@@ -36,7 +36,7 @@ export function placeLabels(labels: readonly Label[], lines: readonly Segment[],
 }
 
 function bestBox(
-  { lines: words, of, clear }: Label,
+  { lines: words, of, clear, upon = false }: Label,
   lines: readonly Segment[],
   full: readonly Box[],
   size: number,

@@ -1,4 +1,4 @@
-import type { Point } from "../mechanics/point.ts";
+import { distance, type Point } from "../mechanics/point.ts";
 import type { BeltGap, LoopChoice } from "../stage/machine.ts";
 import { elevationView } from "./belts-elevation.ts";
 import { COLOURS, type Drawn, planView, type View } from "./belts-plan.ts";
@@ -101,16 +101,18 @@ function sheet({ title, plan, labels, elevation, rows, size, box }: Sheet): stri
 
 const moved = (x: number, y: number) => `translate(${mm(x)} ${mm(y)})`;
 
-/** A label, and a line to what it tells of where it stands off. */
-function labelMark({ box, lines, colour, of }: PlacedLabel, size: number): string {
+/** A label, and a line to the edge of what it tells of where it stands off. */
+function labelMark({ box, lines, colour, of, clear }: PlacedLabel, size: number): string {
   const near = {
     x: Math.min(box.right, Math.max(box.left, of.x)),
     y: Math.min(box.bottom, Math.max(box.top, of.y)),
   };
   const text = textIn(box, lines, size, { fill: colour });
-  return Math.hypot(near.x - of.x, near.y - of.y) < size * 1.5
-    ? text
-    : `${line(near, of, { class: "leader" })}\n${text}`;
+  const away = distance(near, of);
+  if (away <= clear + size) return text;
+  const share = clear / away;
+  const edge = { x: of.x + share * (near.x - of.x), y: of.y + share * (near.y - of.y) };
+  return `${line(near, edge, { class: "leader" })}\n${text}`;
 }
 
 function scaleBar(x: number, y: number): string[] {

@@ -7,7 +7,7 @@ import type { MeshedNode } from "../mechanics/idler-duties.ts";
 import type { SeatCandidate } from "../mechanics/seat-candidates.ts";
 import type { StockLoop } from "../mechanics/stock-loops.ts";
 import type { Printer } from "../printing/printer.ts";
-import type { Section } from "./fact.ts";
+import type { Fact, Section } from "./fact.ts";
 import type { Plan } from "./schema/index.ts";
 
 /** A pulley on the motor's shaft, with the heights that follow from its place in the stack. mm over the datum. */
@@ -73,17 +73,49 @@ export interface Candidate extends SeatCandidate {
   readonly rings: readonly string[];
 }
 
+/** A pulley or idler of a loop, with the body that its belt runs on. mm. */
+export interface BeltNode extends MeshedNode {
+  readonly kind: "motor" | "screw" | "idler";
+  /** Radius of its flanges. */
+  readonly flange: number;
+  /** Width between the flanges, and what stands beyond it above and below: a flange, or the ring of an idler. */
+  readonly groove: number;
+  readonly rim: number;
+  /** Pitch of its teeth; an idler's is its belt's. */
+  readonly pitch: number;
+  /** Diameter that a belt runs on, of an idler. */
+  readonly runs?: number;
+}
+
+/** Air between a belt or its pulleys and what they pass, and the least that it may be. mm. */
+export interface BeltGap {
+  readonly defect: "belts-too-close" | "pulley-bodies-collide" | "spans-of-loop-too-close" | PassedTooNear;
+  /** What it is between: `low, A to B` and `screw C`. */
+  readonly between: readonly [string, string];
+  readonly gap: number;
+  /** Below this it is an error, and a warning. */
+  readonly error: number;
+  readonly warning: number;
+  readonly from: Fact["from"];
+}
+
+type PassedTooNear = "belt-too-near-foreign-flange" | "belt-too-near-upright" | "belt-too-near-bar";
+
 /** What was found for one loop, in plan. */
 export interface LoopChoice {
   readonly loop: string;
   /** In the order in which the belt meets them, counter-clockwise, where the chosen loop puts them. */
-  readonly nodes: readonly MeshedNode[];
+  readonly nodes: readonly BeltNode[];
   readonly belt: BeltLoop;
   /** Length with every node where the plan has it. */
   readonly nominal: number;
   readonly stock: readonly StockLoop[];
   /** Length of the loop to buy; undefined when none fits. */
   readonly bought: number | undefined;
+  /** The node that slides to tighten the loop, and how far it stands from its place in the plan. */
+  readonly slid: { readonly node: string; readonly at: number } | undefined;
+  /** What it passes, the narrowest gap of each kind first. */
+  readonly gaps: readonly BeltGap[];
 }
 
 /** Weights and their shares on the screws, N, by name of the case and of the screw. */

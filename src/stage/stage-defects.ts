@@ -1,5 +1,6 @@
 import type { Defect } from "../core/defects.ts";
 import type { Diagnostic } from "../core/diagnostic.ts";
+import { LOOP_DEFECTS } from "./loops/defects.ts";
 
 /** Every defect of a whole machine: what it is, what happens if nothing is done, and the way out. */
 export const STAGE_DEFECTS = {
@@ -63,6 +64,7 @@ export const STAGE_DEFECTS = {
     set: "a shim under the lower pulley, or a finer layer for the feet that are printed on their mating face",
     excusable: true,
   },
+  ...LOOP_DEFECTS,
 } as const satisfies Readonly<Record<string, Defect>>;
 
 export type StageDefect = keyof typeof STAGE_DEFECTS;

@@ -2,8 +2,8 @@ import { type Plan, planSchema } from "../../src/stage/index.ts";
 import { deepMerge } from "./deep-merge.ts";
 
 /**
- * A wide stage on 30-series bars: two screws in front, one behind, one motor, a loop low round motor and front screws, a
- * loop high to the screw behind. Invented. All lengths mm.
+ * A wide stage on 30-series bars: two screws in front, one behind, one motor, a loop low round motor and front screws
+ * that an idler tightens, a loop high to the screw behind that the motor tightens. Invented. All lengths mm.
  */
 export const WIDE = {
   bars: {
@@ -34,9 +34,10 @@ export const WIDE = {
     torque: "0.3 N m",
   },
   loops: {
-    low: { nodes: ["motor", "A", "B"], slide: { direction: 90 } },
+    low: { nodes: ["motor", "A", "B", "press"], slide: { node: "press", direction: 0, from: -15, to: 15 } },
     high: { nodes: ["motor", "C"], slide: { direction: 90 } },
   },
+  idlers: { press: { at: [395, 350], idler: "two F625", side: "outside" } },
   plate: {
     at: [380, 280],
     size: [420, 330],

@@ -64,6 +64,7 @@ const loop = z.strictObject({
     .max(300)
     .optional()
     .register(z.globalRegistry, { symbol: "", unit: "mm", description: "loops you can get, when not the usual ones" }),
+  lengthTolerance: mm("t_L", "tolerance of the loop's length to either side, when not the usual one", 0, 20).optional(),
   tension: force({ symbol: "T", meaning: "tension of each span, installed", min: 1, max: 500 }).default(15),
   frameError: mm("e_f", "how far the frame may be off", 0, 10).default(1),
 });

@@ -1,11 +1,12 @@
 import { hasErrors } from "../core/diagnostic.ts";
 import { shareLoads } from "./cargo/index.ts";
+import { structure } from "./cargo/structure.ts";
 import { chooseFeet } from "./feet/index.ts";
 import { motorPulleys } from "./feet/motor-pulleys.ts";
 import { wrongReferences } from "./frame/references.ts";
 import { solveLoops } from "./loops/index.ts";
 import type { PrinterOf, Stage } from "./machine.ts";
-import { SOURCES } from "./parts/index.ts";
+import { partsOf } from "./parts/index.ts";
 import type { Plan } from "./schema/index.ts";
 
 export type { Fact, Section } from "./fact.ts";
@@ -21,15 +22,13 @@ export function deriveStage(plan: Plan, printer: PrinterOf): Stage {
   const belts = solveLoops(plan, drive.pulleys);
   const cargo = shareLoads(plan);
   const feet = chooseFeet(plan, drive.pulleys, belts.loops, cargo.loads, printer);
-  const topics = [drive, belts, feet, cargo];
-  const stage = {
-    ...nothing,
-    pulleys: drive.pulleys,
-    loops: belts.loops,
-    loads: cargo.loads,
-    feet: feet.feet,
+  const found = { ...nothing, pulleys: drive.pulleys, loops: belts.loops, loads: cargo.loads, feet: feet.feet };
+  const made = partsOf(found, printer);
+  const topics = [drive, belts, feet, cargo, structure({ ...found, parts: made.parts }, printer), made];
+  return {
+    ...found,
+    parts: made.parts,
     sections: topics.flatMap(({ sections }) => sections),
     diagnostics: [...strangers, ...topics.flatMap(({ diagnostics }) => diagnostics)],
   };
-  return { ...stage, parts: SOURCES.flatMap(({ from }) => from(stage, printer)) };
 }

@@ -1,5 +1,6 @@
 import type { Defect } from "../core/defects.ts";
 import type { Diagnostic } from "../core/diagnostic.ts";
+import { CARGO_DEFECTS } from "./cargo/cargo-defects.ts";
 
 /** Every defect of a whole machine: what it is, what happens if nothing is done, and the way out. */
 export const STAGE_DEFECTS = {
@@ -15,6 +16,7 @@ export const STAGE_DEFECTS = {
     set: "at: of the screw, beside the bar",
     excusable: false,
   },
+  ...CARGO_DEFECTS,
 } as const satisfies Readonly<Record<string, Defect>>;
 
 export type StageDefect = keyof typeof STAGE_DEFECTS;

@@ -3,6 +3,7 @@ import type { Topic } from "../fact.ts";
 import type { PlacedPart, PrinterOf, Stage } from "../machine.ts";
 import { findingsOf } from "./design-of.ts";
 import { tramMounts } from "./tram-mounts.ts";
+import { wheelPlates } from "./wheel-plates.ts";
 
 /** The machine as far as it is known when its parts are asked for. */
 export type Partless = Omit<Stage, "parts" | "sections" | "diagnostics">;
@@ -26,6 +27,7 @@ export interface PartSource {
 export const SOURCES: readonly PartSource[] = [
   { family: "screw-foot", from: ({ feet }) => ({ parts: feet.map(({ part }) => part), diagnostics: [] }) },
   { family: "tram-mount", from: tramMounts },
+  { family: "wheel-plate", from: wheelPlates },
 ];
 
 /** Returns all printed parts of the machine, with what their families find wrong with them at the plan's places. */

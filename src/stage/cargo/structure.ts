@@ -2,7 +2,11 @@ import { distance } from "../../mechanics/point.ts";
 import type { Topic } from "../fact.ts";
 import type { PrinterOf, Stage } from "../machine.ts";
 import { drive } from "./drive.ts";
+import { growth } from "./growth.ts";
+import { heater } from "./heater.ts";
 import { screwsOf } from "./index.ts";
+import { mounts } from "./mounts.ts";
+import { plateLayout } from "./plate-layout.ts";
 import { type ScrewDrive, screwDrives } from "./screw-drives.ts";
 import { screws } from "./screws.ts";
 
@@ -18,7 +22,8 @@ export interface SharedStage extends Omit<Stage, "sections" | "diagnostics"> {
 export function structure(stage: Omit<Stage, "sections" | "diagnostics">, printer: PrinterOf): Topic {
   const { plan } = stage;
   const shared = { ...stage, printer, drives: screwDrives(plan), height: heightOf(plan) };
-  const topics = [drive(shared), screws(shared)];
+  const plate = { sections: [growth(plan)], diagnostics: [] };
+  const topics = [drive(shared), screws(shared), mounts(shared), plate, plateLayout(shared), heater(shared)];
   return {
     sections: topics.flatMap(({ sections }) => sections),
     diagnostics: topics.flatMap(({ diagnostics }) => diagnostics),

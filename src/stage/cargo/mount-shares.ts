@@ -2,6 +2,7 @@ import { isRefusal, type Refusal } from "../../core/calculation.ts";
 import { GRAVITY } from "../../mechanics/centre-of-mass.ts";
 import type { Point } from "../../mechanics/point.ts";
 import type { Plan } from "../schema/index.ts";
+import { cornersOf } from "./cases.ts";
 import { massesOf } from "./masses.ts";
 import { type Shares, type Support, sharesOn } from "./supports.ts";
 
@@ -34,4 +35,24 @@ export function plateShares(plan: Plan): Readonly<Record<string, number>> {
   return Object.fromEntries(
     mounts.map(({ name }) => [name, isRefusal(shares) ? weight / mounts.length : (shares[name]?.most ?? 0)]),
   );
+}
+
+/** Returns the most that the print puts on each mount, in the middle of the plate or at a corner, N. */
+export function printShares(plan: Plan): Readonly<Record<string, number>> {
+  const weight = plan.print * GRAVITY;
+  const [x, y] = plan.plate.at;
+  const places = [{ x, y }, ...cornersOf(plan).map(({ at }) => at)];
+  const cases = weight > 0 ? places.map((at) => sharesOnMounts(plan, weight, at)) : [];
+  return Object.fromEntries(
+    mountsOf(plan).map(({ name }) => [
+      name,
+      Math.max(0, ...cases.map((shares) => (isRefusal(shares) ? weight : (shares[name]?.most ?? 0)))),
+    ]),
+  );
+}
+
+/** Returns the most that plate and print put on each mount, N. */
+export function fullShares(plan: Plan): Readonly<Record<string, number>> {
+  const print = printShares(plan);
+  return Object.fromEntries(Object.entries(plateShares(plan)).map(([name, own]) => [name, own + (print[name] ?? 0)]));
 }

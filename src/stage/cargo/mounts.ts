@@ -1,16 +1,15 @@
 import { isRefusal } from "../../core/calculation.ts";
-import type { Diagnostic } from "../../core/diagnostic.ts";
+import type { Diagnostic, Path } from "../../core/diagnostic.ts";
 import { GRAVITY } from "../../mechanics/centre-of-mass.ts";
 import { plateHold } from "../../mechanics/plate-hold.ts";
 import { plateJerk } from "../../mechanics/plate-jerk.ts";
 import { plateStripSag } from "../../mechanics/plate-strip-sag.ts";
 import { distance } from "../../mechanics/point.ts";
-import { below } from "../../parts/check.ts";
+import { above, below } from "../../parts/check.ts";
 import type { Fact, Topic } from "../fact.ts";
 import type { Plan } from "../schema/index.ts";
 import { atLeast, told, worked } from "../worked.ts";
-import { cornersOf } from "./cases.ts";
-import { mountsOf, plateShares, plateWeight, sharesOnMounts } from "./mount-shares.ts";
+import { fullShares, mountsOf, plateShares, plateWeight, sharesOnMounts } from "./mount-shares.ts";
 import type { SharedStage } from "./structure.ts";
 import { numberOf, type TramMount, tramMountsOf } from "./tram-mounts.ts";
 
@@ -34,7 +33,10 @@ export function mounts(stage: SharedStage): Topic {
   const all = tramMountsOf(stage);
   const hold = holdOf(plan, all);
   const facts = [...shareFacts(plan), ...all.flatMap(springFacts), ...hold.facts, ...sagFacts(plan)];
-  return { sections: [{ title: "Mounts of the plate", facts }], diagnostics: [...hold.diagnostics, ...tips(plan)] };
+  return {
+    sections: [{ title: "Mounts of the plate", facts }],
+    diagnostics: [...hold.diagnostics, ...badlyHeld(plan, all)],
+  };
 }
 
 function shareFacts(plan: Plan): Fact[] {
@@ -110,36 +112,32 @@ function sagFacts(plan: Plan): readonly Fact[] {
   ).facts;
 }
 
-/** The plate with the print in the middle and at each corner: no mount may have to pull. */
-function tips(plan: Plan): Diagnostic[] {
-  const weight = plateWeight(plan);
-  const added = plan.print * GRAVITY;
+/** The plate alone must press on every mount; the print may not press one of them off its bolt's head. */
+function badlyHeld(plan: Plan, all: readonly TramMount[]): Diagnostic[] {
   const [x, y] = plan.plate.at;
-  const cases = [
-    { name: "empty", at: { x, y }, load: weight },
-    ...cornersOf(plan).map(({ name, at }) => {
-      const share = added / (weight + added);
-      return {
-        name: `print ${name}`,
-        at: { x: x + share * (at.x - x), y: y + share * (at.y - y) },
-        load: weight + added,
-      };
-    }),
-  ];
+  const empty = sharesOnMounts(plan, plateWeight(plan), { x, y });
   return mountsOf(plan).flatMap(({ name }) => {
-    const pulls = cases.map((each) => {
-      const shares = sharesOnMounts(plan, each.load, each.at);
-      return { name: each.name, value: isRefusal(shares) ? 0 : (shares[name]?.least ?? 0) };
-    });
-    const worst = pulls.reduce((low, each) => (each.value < low.value ? each : low));
-    if (worst.value >= -1e-9 * weight) return [];
-    return told("plate-tips-off-its-mounts", ["plate", "mounts", name, "at"], {
-      level: worst.name === "empty" ? "error" : "warning",
-      says: `${worst.name}: the plate would lift off mount ${name} with ${(-worst.value).toFixed(1)} N but for its spring's bolt`,
-      set: "at: of the mounts nearer to the plate's corners, or a lighter print",
-      found: worst.value,
-      limit: 0,
-      unit: "N",
-    });
+    const path = ["plate", "mounts", name, "at"];
+    const share = isRefusal(empty) ? 0 : (empty[name]?.least ?? 0);
+    const says = () =>
+      `the plate would lift off mount ${name} with ${(-share).toFixed(1)} N: its middle lies beyond the others`;
+    const set = "at: of the mounts round the middle of the plate";
+    const tips = below({ value: share, unit: "N", error: 0, says, set });
+    const mount = all.find((each) => each.mount === name);
+    return [...told("plate-tips-off-its-mounts", path, tips), ...(mount === undefined ? [] : sinks(plan, mount, path))];
   });
+}
+
+function sinks(plan: Plan, { mount, design }: TramMount, path: Path): Diagnostic[] {
+  const spring = numberOf(design, "forceLong");
+  const most = fullShares(plan)[mount] ?? 0;
+  const finding = above({
+    value: most,
+    unit: "N",
+    warning: spring,
+    says: (limit) =>
+      `plate and print press on mount ${mount} with up to ${most.toFixed(1)} N, over the ${limit.toFixed(1)} N of its spring at the highest setting`,
+    set: `a stiffer spring, mounts nearer to the plate's corners, or a lighter print`,
+  });
+  return told("plate-sinks-on-springs", path, finding);
 }

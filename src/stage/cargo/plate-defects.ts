@@ -9,9 +9,15 @@ export const PLATE_DEFECTS = {
     excusable: false,
   },
   "plate-tips-off-its-mounts": {
-    what: "in one of the load cases a mount of the plate would have to pull it down",
-    why: "the plate lifts off its spring there, and tips",
-    set: "at: of the mounts further out, or a lighter print",
+    what: "a mount of the plate carries none of its weight and would have to pull it down",
+    why: "the plate hangs on a bolt there, and the spring pushes it further up",
+    set: "at: of the mounts round the middle of the plate",
+    excusable: true,
+  },
+  "plate-sinks-on-springs": {
+    what: "plate and print press on a mount with more than its spring bears at the highest setting",
+    why: "the plate leaves the head of its bolt and sinks while it prints",
+    set: "a stiffer spring, or mounts nearer to the plate's corners",
     excusable: true,
   },
   "plate-shifts-on-springs": {

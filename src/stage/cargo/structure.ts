@@ -1,7 +1,9 @@
 import { distance } from "../../mechanics/point.ts";
-import type { Topic } from "../fact.ts";
+import type { Section, Topic } from "../fact.ts";
 import type { PrinterOf, Stage } from "../machine.ts";
+import { arms } from "./arms.ts";
 import { drive } from "./drive.ts";
+import { fasteners } from "./fasteners.ts";
 import { growth } from "./growth.ts";
 import { heater } from "./heater.ts";
 import { screwsOf } from "./index.ts";
@@ -9,6 +11,7 @@ import { mounts } from "./mounts.ts";
 import { plateLayout } from "./plate-layout.ts";
 import { type ScrewDrive, screwDrives } from "./screw-drives.ts";
 import { screws } from "./screws.ts";
+import { wheels } from "./wheels.ts";
 
 /** The stage as the topics of its structure see it. */
 export interface SharedStage extends Omit<Stage, "sections" | "diagnostics"> {
@@ -22,8 +25,18 @@ export interface SharedStage extends Omit<Stage, "sections" | "diagnostics"> {
 export function structure(stage: Omit<Stage, "sections" | "diagnostics">, printer: PrinterOf): Topic {
   const { plan } = stage;
   const shared = { ...stage, printer, drives: screwDrives(plan), height: heightOf(plan) };
-  const plate = { sections: [growth(plan)], diagnostics: [] };
-  const topics = [drive(shared), screws(shared), mounts(shared), plate, plateLayout(shared), heater(shared)];
+  const plain = (section: Section): Topic => ({ sections: [section], diagnostics: [] });
+  const topics = [
+    drive(shared),
+    screws(shared),
+    arms(shared),
+    plain(wheels(shared)),
+    mounts(shared),
+    plain(growth(plan)),
+    plateLayout(shared),
+    heater(shared),
+    plain(fasteners(shared)),
+  ];
   return {
     sections: topics.flatMap(({ sections }) => sections),
     diagnostics: topics.flatMap(({ diagnostics }) => diagnostics),

@@ -24,7 +24,7 @@ export function deriveStage(plan: Plan, printer: PrinterOf): Stage {
   const feet = chooseFeet(plan, drive.pulleys, belts.loops, cargo.loads, printer);
   const found = { ...nothing, pulleys: drive.pulleys, loops: belts.loops, loads: cargo.loads, feet: feet.feet };
   const made = partsOf(found, printer);
-  const topics = [drive, belts, feet, cargo, structure({ ...found, parts: made.parts }, printer), made];
+  const topics = [drive, belts, feet, cargo, structure({ ...found, parts: made.parts }, made.designed), made];
   return {
     ...found,
     parts: made.parts,

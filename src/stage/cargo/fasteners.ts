@@ -1,5 +1,4 @@
 import type { Fact, Section } from "../fact.ts";
-import { designOf } from "../parts/design-of.ts";
 import type { SharedStage } from "./structure.ts";
 
 /** Lengths of bolts as the families call them; 0 stands for one that no stock length fits, which a check names. */
@@ -7,10 +6,7 @@ const LENGTHS = ["boltLength", "mountLength", "armBoltLength"];
 
 /** Returns the bolt lengths of all parts, and per part what is bought for it. */
 export function fasteners(stage: SharedStage): Section {
-  const known = stage.parts.flatMap((part) => {
-    const design = designOf(part, stage.printer);
-    return design === undefined ? [] : [{ name: part.name, design }];
-  });
+  const known = stage.designed.map(({ part, design }) => ({ name: part.name, design }));
   const facts = known.flatMap(({ name, design }) =>
     design.dimensions.flatMap(({ key, meaning, value, unit }): Fact[] =>
       LENGTHS.includes(key) && value > 0 ? [{ key: `${name}.${key}`, label: `${name}: ${meaning}`, value, unit }] : [],

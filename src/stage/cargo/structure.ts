@@ -1,6 +1,7 @@
 import { distance } from "../../mechanics/point.ts";
 import type { Section, Topic } from "../fact.ts";
-import type { PrinterOf, Stage } from "../machine.ts";
+import type { Stage } from "../machine.ts";
+import type { DesignedPart } from "../parts/design-of.ts";
 import { arms } from "./arms.ts";
 import { drive } from "./drive.ts";
 import { fasteners } from "./fasteners.ts";
@@ -16,15 +17,15 @@ import { wheels } from "./wheels.ts";
 /** The stage as the topics of its structure see it. */
 export interface SharedStage extends Omit<Stage, "sections" | "diagnostics"> {
   readonly drives: readonly ScrewDrive[];
-  readonly printer: PrinterOf;
+  readonly designed: readonly DesignedPart[];
   /** Distance of a screw from the line through the two others, mm; 0 where there are not three. */
   readonly height: (screw: string) => number;
 }
 
 /** Returns everything about drive, screws, arms, wheels, mounts and heater: numbers with limits, and what is wrong. */
-export function structure(stage: Omit<Stage, "sections" | "diagnostics">, printer: PrinterOf): Topic {
+export function structure(stage: Omit<Stage, "sections" | "diagnostics">, designed: readonly DesignedPart[]): Topic {
   const { plan } = stage;
-  const shared = { ...stage, printer, drives: screwDrives(plan), height: heightOf(plan) };
+  const shared = { ...stage, designed, drives: screwDrives(plan), height: heightOf(plan) };
   const plain = (section: Section): Topic => ({ sections: [section], diagnostics: [] });
   const topics = [
     drive(shared),

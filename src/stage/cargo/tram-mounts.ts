@@ -1,7 +1,6 @@
 import type { Design } from "../../parts/family.ts";
 import type { Parameters } from "../../parts/tram-mount/parameters.ts";
 import type { PlacedPart } from "../machine.ts";
-import { designOf } from "../parts/design-of.ts";
 import type { SharedStage } from "./structure.ts";
 
 /** A tram mount as its family has worked it out. */
@@ -14,10 +13,9 @@ export interface TramMount {
 }
 
 /** Returns the tram mounts of the machine; one whose parameters were refused is left out. */
-export function tramMountsOf({ parts, printer }: Pick<SharedStage, "parts" | "printer">): readonly TramMount[] {
-  return parts.flatMap((part) => {
-    const design = part.family === "tram-mount" ? designOf(part, printer) : undefined;
-    if (design === undefined) return [];
+export function tramMountsOf({ designed }: Pick<SharedStage, "designed">): readonly TramMount[] {
+  return designed.flatMap(({ part, design }) => {
+    if (part.family !== "tram-mount") return [];
     return [{ mount: String(part.path[2]), part, design, given: part.parameters as Parameters }];
   });
 }

@@ -2,7 +2,6 @@ import type { Design } from "../../parts/family.ts";
 import type { Parameters } from "../../parts/wheel-plate/parameters.ts";
 import type { Fact, Limit, Section } from "../fact.ts";
 import type { PlacedPart } from "../machine.ts";
-import { designOf } from "../parts/design-of.ts";
 import { atLeast, atMost } from "../worked.ts";
 import type { SharedStage } from "./structure.ts";
 import { momentOf, worstWheelLoad } from "./wheel-load.ts";
@@ -17,10 +16,9 @@ export interface Carriage {
 }
 
 /** Returns the carriages of the machine; one whose parameters were refused is left out. */
-export function carriagesOf({ parts, printer }: Pick<SharedStage, "parts" | "printer">): readonly Carriage[] {
-  return parts.flatMap((part) => {
-    const design = part.family === "wheel-plate" ? designOf(part, printer) : undefined;
-    if (design === undefined) return [];
+export function carriagesOf({ designed }: Pick<SharedStage, "designed">): readonly Carriage[] {
+  return designed.flatMap(({ part, design }) => {
+    if (part.family !== "wheel-plate") return [];
     return [{ name: String(part.path[1]), part, design, given: part.parameters as Parameters }];
   });
 }

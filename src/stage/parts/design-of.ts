@@ -3,15 +3,25 @@ import type { Design } from "../../parts/family.ts";
 import { FAMILIES } from "../../parts/index.ts";
 import type { PlacedPart, PrinterOf } from "../machine.ts";
 
-/** Returns a part worked out by its family; undefined for a family that is not known. */
-export function designOf({ family, parameters }: PlacedPart, printer: PrinterOf): Design | undefined {
-  return FAMILIES.find(({ name }) => name === family)?.design(parameters, printer(family));
+/** A part of the machine as its family has worked it out. */
+export interface DesignedPart {
+  readonly part: PlacedPart;
+  readonly design: Design;
+}
+
+/** Returns a part worked out by its family; nothing for a family that is not known. */
+export function designOf(part: PlacedPart, printer: PrinterOf): readonly DesignedPart[] {
+  const own = FAMILIES.find(({ name }) => name === part.family);
+  return own === undefined ? [] : [{ part, design: own.design(part.parameters, printer(part.family)) }];
 }
 
 /** Returns what the family's own checks find wrong with a part, each at the place of the plan that it comes from. */
-export function findingsOf(part: PlacedPart, printer: PrinterOf): readonly Diagnostic[] {
-  const found = designOf(part, printer)?.diagnostics ?? [];
-  return found.map((each) => ({ ...each, path: placeIn(part, each.path), says: `${part.name}: ${each.says}` }));
+export function findingsOf({ part, design }: DesignedPart): readonly Diagnostic[] {
+  return design.diagnostics.map((each) => ({
+    ...each,
+    path: placeIn(part, each.path),
+    says: `${part.name}: ${each.says}`,
+  }));
 }
 
 /** Returns where in the plan a parameter of a part stands: its own place, else the place of the part itself. */

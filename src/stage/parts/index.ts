@@ -1,7 +1,7 @@
 import type { Diagnostic } from "../../core/diagnostic.ts";
 import type { Topic } from "../fact.ts";
 import type { PlacedPart, PrinterOf, Stage } from "../machine.ts";
-import { findingsOf } from "./design-of.ts";
+import { type DesignedPart, designOf, findingsOf } from "./design-of.ts";
 import { tramMounts } from "./tram-mounts.ts";
 import { wheelPlates } from "./wheel-plates.ts";
 
@@ -30,10 +30,14 @@ export const SOURCES: readonly PartSource[] = [
   { family: "wheel-plate", from: wheelPlates },
 ];
 
-/** Returns all printed parts of the machine, with what their families find wrong with them at the plan's places. */
-export function partsOf(stage: Partless, printer: PrinterOf): Topic & Made {
+/** Returns all printed parts of the machine as worked out, with what their families find wrong at the plan's places. */
+export function partsOf(
+  stage: Partless,
+  printer: PrinterOf,
+): Topic & Made & { readonly designed: readonly DesignedPart[] } {
   const made = SOURCES.map(({ from }) => from(stage, printer));
   const parts = made.flatMap((each) => each.parts);
-  const diagnostics = made.flatMap((each) => each.diagnostics);
-  return { parts, sections: [], diagnostics: [...diagnostics, ...parts.flatMap((part) => findingsOf(part, printer))] };
+  const designed = parts.flatMap((part) => designOf(part, printer));
+  const refused = made.flatMap((each) => each.diagnostics);
+  return { parts, designed, sections: [], diagnostics: [...refused, ...designed.flatMap(findingsOf)] };
 }

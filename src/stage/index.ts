@@ -1,5 +1,6 @@
 import { hasErrors } from "../core/diagnostic.ts";
 import { shareLoads } from "./cargo/index.ts";
+import { structure } from "./cargo/structure.ts";
 import { withCures } from "./feet/cures.ts";
 import { chooseFeet } from "./feet/index.ts";
 import { motorPulleys } from "./feet/motor-pulleys.ts";
@@ -7,7 +8,7 @@ import { frameDefects } from "./frame/frame-defects.ts";
 import { wrongReferences } from "./frame/references.ts";
 import { solveLoops } from "./loops/index.ts";
 import type { PrinterOf, Stage } from "./machine.ts";
-import { SOURCES } from "./parts/index.ts";
+import { partsOf } from "./parts/index.ts";
 import type { Plan } from "./schema/index.ts";
 
 export type { Fact, Section } from "./fact.ts";
@@ -31,15 +32,13 @@ function deriveOnce(plan: Plan, printer: PrinterOf): Stage {
   const belts = solveLoops(plan, drive.pulleys);
   const cargo = shareLoads(plan);
   const feet = chooseFeet(plan, drive.pulleys, belts.loops, cargo.loads, printer);
-  const topics = [drive, belts, feet, cargo];
-  const stage = {
-    ...nothing,
-    pulleys: drive.pulleys,
-    loops: belts.loops,
-    loads: cargo.loads,
-    feet: feet.feet,
+  const found = { ...nothing, pulleys: drive.pulleys, loops: belts.loops, loads: cargo.loads, feet: feet.feet };
+  const made = partsOf(found, printer);
+  const topics = [drive, belts, feet, cargo, structure({ ...found, parts: made.parts }, made.designed), made];
+  return {
+    ...found,
+    parts: made.parts,
     sections: topics.flatMap(({ sections }) => sections),
     diagnostics: [...strangers, ...bodies, ...topics.flatMap(({ diagnostics }) => diagnostics)],
   };
-  return { ...stage, parts: SOURCES.flatMap(({ from }) => from(stage, printer)) };
 }

@@ -25,6 +25,8 @@ export interface MotorPulley {
 export interface Placement {
   readonly origin: Vec3;
   readonly angle: number;
+  /** Stood up before that, about x by 90 deg: its own y points up, and its own z to -y. */
+  readonly upright?: true;
 }
 
 /** A part of the machine that is printed. */
@@ -38,6 +40,8 @@ export interface PlacedPart {
   readonly derived: readonly string[];
   /** Where in the plan it comes from. */
   readonly path: Path;
+  /** Where in the plan each parameter comes from that is no default, where that is known. */
+  readonly places?: Readonly<Record<string, Path>>;
   readonly placement: Placement;
   /** Whether it rises with the stage. */
   readonly moves: boolean;

@@ -1,5 +1,6 @@
 import type { Defect } from "../core/defects.ts";
 import type { Diagnostic } from "../core/diagnostic.ts";
+import { CARGO_DEFECTS } from "./cargo/cargo-defects.ts";
 import { LOOP_DEFECTS } from "./loops/defects.ts";
 
 /** Every defect of a whole machine: what it is, what happens if nothing is done, and the way out. */
@@ -65,6 +66,7 @@ export const STAGE_DEFECTS = {
     excusable: true,
   },
   ...LOOP_DEFECTS,
+  ...CARGO_DEFECTS,
 } as const satisfies Readonly<Record<string, Defect>>;
 
 export type StageDefect = keyof typeof STAGE_DEFECTS;

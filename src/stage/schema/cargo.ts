@@ -1,5 +1,8 @@
 import * as z from "zod";
-import { choice, mass, plainNumber, power, temperature } from "../../core/parameter.ts";
+import { METALS } from "../../catalogue/metals.ts";
+import { itemOf } from "../../core/item.ts";
+import { choice, hardware, mass, plainNumber, power, temperature } from "../../core/parameter.ts";
+import { row } from "../../core/table.ts";
 import { mm, named, parameters, spot, thing } from "./words.ts";
 
 const mount = z.strictObject({
@@ -25,6 +28,7 @@ const plate = z.strictObject({
   at: spot,
   size: z.tuple([mm("a", "plate, along x", 50, 2000), mm("b", "plate, along y", 50, 2000)], "expected [x, y]"),
   thickness: mm("t_pl", "thickness of the plate", 3, 25).default(6.35),
+  metal: hardware(METALS, "what the plate is made of").default(itemOf(row(METALS, "aluminium"))),
   sheet: mass({ symbol: "m_sh", meaning: "sheet on the plate, heater and its lagging", min: 0, max: 50 }).default(0.5),
   temperature: temperature({ symbol: "T_pl", meaning: "plate temperature", min: 0, max: 200 }).default(80),
   ambient: temperature({ symbol: "T_amb", meaning: "air temperature", min: 0, max: 45 }).default(20),
@@ -57,5 +61,11 @@ export const cargo = {
     description: "what all wheel plates have in common: any parameter that the plan does not derive",
   }),
   masses: named(load, "what else goes up and down, plate and moving bars left out", 30).default({}),
+  layers: z
+    .array(mm("h", "a layer height", 0.02, 2))
+    .min(1)
+    .max(20)
+    .default([0.1, 0.2])
+    .register(z.globalRegistry, { symbol: "h", unit: "mm", description: "layer heights the machine is to print with" }),
   print: mass({ symbol: "m_pr", meaning: "heaviest thing that is put on the plate", min: 0, max: 200 }).default(1),
 };

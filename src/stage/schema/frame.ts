@@ -31,6 +31,11 @@ const screw = z.strictObject({
     steadied: "in a bearing that lets it slide",
     held: "in a bearing that carries thrust",
   }).default("steadied"),
+  nut: choice("nut", "what its nut is of, which decides the friction", {
+    "greased brass": "brass or bronze, greased",
+    "dry brass": "brass or bronze, dry",
+    plastic: "plastic on steel",
+  }).default("greased brass"),
   bar: thing.optional(),
   foot: parameters.default({}),
 });

@@ -2,6 +2,7 @@ import { hasErrors } from "../core/diagnostic.ts";
 import { shareLoads } from "./cargo/index.ts";
 import { chooseFeet } from "./feet/index.ts";
 import { motorPulleys } from "./feet/motor-pulleys.ts";
+import { frameDefects } from "./frame/frame-defects.ts";
 import { wrongReferences } from "./frame/references.ts";
 import { solveLoops } from "./loops/index.ts";
 import type { PrinterOf, Stage } from "./machine.ts";
@@ -15,8 +16,9 @@ export { type Plan, schema as planSchema } from "./schema/index.ts";
 /** Works out a whole machine from its plan: planes, loops, loads, feet and all parts. Never throws. */
 export function deriveStage(plan: Plan, printer: PrinterOf): Stage {
   const strangers = wrongReferences(plan);
+  const bodies = frameDefects(plan);
   const nothing = { plan, pulleys: [], loops: [], loads: undefined, feet: [], parts: [], sections: [] };
-  if (hasErrors(strangers)) return { ...nothing, diagnostics: strangers };
+  if (hasErrors(strangers)) return { ...nothing, diagnostics: [...strangers, ...bodies] };
   const drive = motorPulleys(plan);
   const belts = solveLoops(plan, drive.pulleys);
   const cargo = shareLoads(plan);
@@ -29,7 +31,7 @@ export function deriveStage(plan: Plan, printer: PrinterOf): Stage {
     loads: cargo.loads,
     feet: feet.feet,
     sections: topics.flatMap(({ sections }) => sections),
-    diagnostics: [...strangers, ...topics.flatMap(({ diagnostics }) => diagnostics)],
+    diagnostics: [...strangers, ...bodies, ...topics.flatMap(({ diagnostics }) => diagnostics)],
   };
   return { ...stage, parts: SOURCES.flatMap(({ from }) => from(stage, printer)) };
 }

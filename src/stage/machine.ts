@@ -21,15 +21,12 @@ export interface MotorPulley {
   readonly plane: number;
 }
 
-/**
- * Where a part stands: its own frame turned about x by `tilt`, then about z by `angle` (deg, counter-clockwise), and
- * then moved.
- */
+/** Where a part stands: its own frame turned about z by `angle` (deg, counter-clockwise) and then moved. */
 export interface Placement {
   readonly origin: Vec3;
   readonly angle: number;
-  /** 0 where it is left out; a plate that stands upright on a post has 90. */
-  readonly tilt?: number;
+  /** Stood up before that, about x by 90 deg: its own y points up, and its own z to -y. */
+  readonly upright?: true;
 }
 
 /** A part of the machine that is printed. */

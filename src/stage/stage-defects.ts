@@ -1,8 +1,10 @@
 import type { Defect } from "../core/defects.ts";
 import type { Diagnostic } from "../core/diagnostic.ts";
+import { BODY_DEFECTS } from "./bodies/body-defects.ts";
 
 /** Every defect of a whole machine: what it is, what happens if nothing is done, and the way out. */
 export const STAGE_DEFECTS = {
+  ...BODY_DEFECTS,
   "frame-bars-overlap": {
     what: "two bars of the frame stand in one another",
     why: "two bars cannot be in one place, so one of them was measured or typed wrong",
@@ -15,40 +17,52 @@ export const STAGE_DEFECTS = {
     set: "at: of the screw, beside the bar",
     excusable: false,
   },
-  "bodies-clash": {
-    what: "two bodies of the assembled machine stand in one another",
-    why: "two things cannot be in one place: the machine cannot be put together, or runs into itself",
-    set: "the place of one of the two, by what the message says they are deep in one another",
+  "loop-without-motor-pulley": {
+    what: "a loop for which no pulley stands on the motor's shaft",
+    why: "nothing would turn the loop, and its belt plane is not known",
+    set: "an entry of motor.pulleys with the name of the loop",
+    excusable: false,
+  },
+  "loop-with-two-motor-pulleys": {
+    what: "a loop for which two pulleys stand on the motor's shaft",
+    why: "a loop runs in one plane, round one pulley of the motor",
+    set: "loop: of one of the two pulleys",
+    excusable: false,
+  },
+  "motor-pulleys-overlap": {
+    what: "a hub of a pulley on the motor lies where two pulleys are said to share a flange",
+    why: "two pulleys cannot be in one place, so the belt planes worked out from them would be wrong",
+    set: "hub: of both pulleys so that the toothed ends meet, or commonFlange: false",
+    excusable: false,
+  },
+  "motor-shaft-too-short": {
+    what: "the motor's shaft ends inside the toothed part, or below the set screws, of a pulley on it",
+    why: "what does not sit on the shaft wobbles or slips under the belt's pull",
+    set: "a longer shaft, a thinner plate, less air between the pulleys, or a double pulley",
     excusable: true,
   },
-  "belts-too-close": {
-    what: "two belts pass each other with too little air",
-    why: "belts flutter and wander between their flanges; two that touch wear each other through",
-    set: "gap: of the upper pulley on the motor, so that the planes of the belts lie farther apart",
-    excusable: true,
+  "hardware-data-disagrees": {
+    what: "sizes of one bought item contradict each other, or those of two that belong together",
+    why: "heights are worked out from these sizes; one of them is wrong, and the belt would be off its plane",
+    set: "the sizes as measured",
+    excusable: false,
   },
-  "belt-too-near-foreign-flange": {
-    what: "a belt passes a pulley or idler of another loop with too little air",
-    why: "a flange that turns against the edge of a belt saws it through",
-    set: "gap: of the upper pulley on the motor, or hub: of the pulley the belt passes",
-    excusable: true,
+  "belt-plane-below-lowest-seat": {
+    what: "the seat of a foot would come below the lowest that its mount allows, with every hub and ring tried",
+    why: "the floor under the bearing would be too thin, or the screw would meet the bar",
+    set: "a higher plate of the motor, a thinner bearing, or a mount that reaches lower",
+    excusable: false,
   },
-  "pulley-bodies-collide": {
-    what: "two pulleys or idlers on different axes stand with too little air between them",
-    why: "flanges run out and axes lean under the belt's pull, and then they grind",
-    set: "at: of one of the two, or a smaller pulley",
-    excusable: true,
+  "foot-stack-does-not-fit": {
+    what: "no way of stacking bearing, rings and pulley puts a screw's pulley in the plane of its belt",
+    why: "a foot that is built all the same would rub, hide its set screws or meet the stage",
+    set: "what the first of the ways that were tried asks for",
+    excusable: false,
   },
-  "belt-too-near-bracket": {
-    what: "a belt passes a printed part with too little air",
-    why: "a belt that rubs on plastic cuts into it, and the dust gets between the teeth",
-    set: "a higher belt plane, or a part that ends lower",
-    excusable: true,
-  },
-  "stage-meets-foot": {
-    what: "at the bottom of its travel the stage comes too near a foot or what turns on it",
-    why: "one lost step of the homing and the stage presses on the pulley with the whole force of the motor",
-    set: "travel: lowest: higher, or a lower foot",
+  "belt-planes-apart-in-loop": {
+    what: "pulleys of one loop stand at different heights as printed, or a span runs at an angle to them",
+    why: "the belt climbs to a flange and wears its edge",
+    set: "a shim under the lower pulley, or a finer layer for the feet that are printed on their mating face",
     excusable: true,
   },
 } as const satisfies Readonly<Record<string, Defect>>;

@@ -74,7 +74,8 @@ function onScrew({ part, seat, shim, hub, screw, loop }: FootChoice): Pulley {
   const pulley = given.pulley.values;
   const rings = given.washers?.map(({ values }) => values.thickness) ?? [1];
   const bore = given.bearing.values.bore;
-  const clamp = given.collar?.values.width ?? COLLARS.rows.find(({ key }) => key === `${bore} clamp`)?.values.width ?? 9;
+  const clamp =
+    given.collar?.values.width ?? COLLARS.rows.find(({ key }) => key === `${bore} clamp`)?.values.width ?? 9;
   const low = [seat, shim, given.bearing.values.width, ...rings, given.thrust === "collar" ? clamp : 0].reduce(
     (sum, each) => sum + each,
     base,
@@ -109,7 +110,19 @@ function onMotor({ plan, pulleys, loops }: Stage): Pulley[] {
     const claimed = pulleys.find((one) => one.loop === loop)?.plane ?? Number.NaN;
     const off = Math.abs(claimed - level) < 1e-6 ? "" : `, claimed at ${claimed}`;
     const name = `motor pulley of ${loop}${off}`;
-    return { name, loop, screw: undefined, x, y, low, high: from, level, groove: toothWidth, flange: flangeThickness, radius: flangeDiameter / 2 };
+    return {
+      name,
+      loop,
+      screw: undefined,
+      x,
+      y,
+      low,
+      high: from,
+      level,
+      groove: toothWidth,
+      flange: flangeThickness,
+      radius: flangeDiameter / 2,
+    };
   });
 }
 
@@ -119,7 +132,9 @@ function claims(foot: FootChoice): string[] {
   const over = foot.part.placement.origin[2] + foot.seat;
   return [
     ...(Math.abs(level - foot.plane) < 1e-6 ? [] : [`belt at ${foot.screw}: at ${level}, said to be at ${foot.plane}`]),
-    ...(Math.abs(over - foot.seatOverDatum) < 1e-6 ? [] : [`seat of ${foot.screw}: at ${over}, said ${foot.seatOverDatum}`]),
+    ...(Math.abs(over - foot.seatOverDatum) < 1e-6
+      ? []
+      : [`seat of ${foot.screw}: at ${over}, said ${foot.seatOverDatum}`]),
   ];
 }
 
@@ -140,7 +155,8 @@ function spread(stage: Stage, { loop, nodes, belt }: LoopChoice, pulleys: readon
     return slope <= sound.slope + 1e-6 ? [] : [`belt ${loop}: ${slope.toFixed(3)} deg from ${from} to ${to}`];
   });
   const claimed = own.filter(({ name }) => name.includes("claimed")).map(({ name, level }) => `${name}: at ${level}`);
-  const wide = apart <= guided + 1e-6 ? [] : [`belt ${loop}: levels ${apart.toFixed(3)} apart, flanges guide ${guided}`];
+  const wide =
+    apart <= guided + 1e-6 ? [] : [`belt ${loop}: levels ${apart.toFixed(3)} apart, flanges guide ${guided}`];
   return [...claimed, ...wide, ...slopes];
 }
 
@@ -191,7 +207,9 @@ function besideFlanges({ loop, spots, sizes }: Walked, pulleys: readonly Pulley[
         return Math.max(aside, Math.abs(z - pulley.level) - toothed);
       });
       const least = Math.min(...gaps);
-      return least >= sound.flange - 1e-6 ? [] : [`belt ${loop.loop} at the ${pulley.name}: ${least.toFixed(3)} mm of air`];
+      return least >= sound.flange - 1e-6
+        ? []
+        : [`belt ${loop.loop} at the ${pulley.name}: ${least.toFixed(3)} mm of air`];
     });
 }
 
@@ -211,7 +229,8 @@ function boxesOf({ plan }: Stage) {
     if (axis.length !== 1 || moves) return [];
     const { width, height } = bar.values;
     const [across, up] = turned ? [height, width] : [width, height];
-    const half = axis[0] === 2 ? [across / 2, up / 2, 0] : axis[0] === 0 ? [0, across / 2, up / 2] : [across / 2, 0, up / 2];
+    const half =
+      axis[0] === 2 ? [across / 2, up / 2, 0] : axis[0] === 0 ? [0, across / 2, up / 2] : [across / 2, 0, up / 2];
     const min = half.map((each, one) => Math.min(from[one] ?? 0, to[one] ?? 0) - each);
     const max = half.map((each, one) => Math.max(from[one] ?? 0, to[one] ?? 0) + each);
     return [{ name, min, max }];

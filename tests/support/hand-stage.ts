@@ -168,7 +168,7 @@ function carriagesOf(plan: Plan): PlacedPart[] {
       parameters,
       derived: [],
       path: ["carriages", name],
-      placement: { origin: [x, y + 15 + barGap, 200], angle: 0, tilt: 90 },
+      placement: { origin: [x, y + 15 + barGap, 200], angle: 0, upright: true },
       moves: true,
     };
   });

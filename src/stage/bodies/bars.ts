@@ -1,7 +1,6 @@
-import type { Vec3 } from "../../geometry/mesh.ts";
 import { grown, joined, type Profile, rectangle, without } from "../../geometry/profile.ts";
 import { type Placement, prism, type Solid } from "../../geometry/solid.ts";
-import type { PlanBar } from "../schema/index.ts";
+import { type PlacedBar, placedBars } from "../frame/placed-bar.ts";
 import type { Drawn } from "./body.ts";
 import type { Machine } from "./machine-data.ts";
 
@@ -10,74 +9,49 @@ const GROOVE = 3;
 
 /** Returns the bars as solid sections. Their slots are rooms: keys, slot nuts and V wheels stand in them. */
 export function bars({ stage }: Machine): Drawn[] {
-  return Object.entries(stage.plan.bars).flatMap(([name, bar]) => {
-    const along = lengthOf(bar);
-    if (along === 0) return [];
-    const [width, height] = section(bar);
-    const whole = rectangle(-width / 2, -height / 2, width / 2, height / 2);
+  return placedBars(stage.plan).flatMap((bar) => {
+    const { name, length, wide, high, moves } = bar;
+    if (!(length > 0 && wide > 0 && high > 0)) return [];
+    const whole = rectangle(-wide / 2, -high / 2, wide / 2, high / 2);
     const skin = without(whole, grown(whole, -GROOVE));
-    const placed = (profile: Profile): Solid => ({
+    const drawn = (profile: Profile): Solid => ({
       kind: "placed",
       placement: frame(bar),
-      of: prism(profile, 0, along),
+      of: prism(profile, 0, length),
     });
     return [
       {
         name: `bar ${name}`,
-        solid: placed(whole),
-        moves: bar.moves,
+        solid: drawn(whole),
+        moves,
         belongsTo: [`bar ${name}`],
         path: ["bars", name],
-        rooms: { slots: placed(slots(bar)), skin: placed(skin) },
+        rooms: { slots: drawn(slots(bar)), skin: drawn(skin) },
       },
     ];
   });
 }
 
-function lengthOf({ from, to }: PlanBar): number {
-  return Math.hypot(to[0] - from[0], to[1] - from[1], to[2] - from[2]);
-}
-
-/** Across and up of a level bar, along x and y of an upright one. */
-function section({ bar, turned }: PlanBar): [number, number] {
-  const { width, height } = bar.values;
-  return turned ? [height, width] : [width, height];
-}
-
-/** The section's two directions and the bar's own, so that a level bar stands on its narrow side. */
-function frame({ from, to }: PlanBar): Placement {
-  const along = Math.hypot(to[0] - from[0], to[1] - from[1], to[2] - from[2]);
-  const u: Vec3 = [(to[0] - from[0]) / along, (to[1] - from[1]) / along, (to[2] - from[2]) / along];
-  const flat = Math.hypot(u[0], u[1]);
-  const upright = flat < 1e-9;
-  const [v, w]: [Vec3, Vec3] = upright
-    ? [
-        [1, 0, 0],
-        [0, u[2], 0],
-      ]
-    : [
-        [-u[1] / flat, u[0] / flat, 0],
-        [(-u[0] * u[2]) / flat, (-u[1] * u[2]) / flat, flat],
-      ];
+/** The section lies in x and y of the prism, which runs along z. */
+function frame({ from, along: u, across: v, up: w }: PlacedBar): Placement {
   return [v[0], w[0], u[0], from[0], v[1], w[1], u[1], from[1], v[2], w[2], u[2], from[2]];
 }
 
 /** The mouths of the slots in all four faces, as deep as the slot. */
-function slots(bar: PlanBar): Profile {
-  const { module, slotMouth, slotDepth } = bar.bar.values;
-  const [width, height] = section(bar);
+function slots({ bar, wide, high }: PlacedBar): Profile {
+  const { module, slotMouth, slotDepth } = bar.values;
   const middles = (side: number) => {
     const count = Math.max(1, Math.round(side / module));
     return Array.from({ length: count }, (_, index) => (index - (count - 1) / 2) * module);
   };
   const half = slotMouth / 2;
-  const [x, y] = [width / 2, height / 2];
+  const [x, y] = [wide / 2, high / 2];
   return joined(
-    ...middles(width).flatMap((m) => [
+    ...middles(wide).flatMap((m) => [
       rectangle(m - half, y - slotDepth, m + half, y + 1),
       rectangle(m - half, -y - 1, m + half, -y + slotDepth),
     ]),
-    ...middles(height).flatMap((m) => [
+    ...middles(high).flatMap((m) => [
       rectangle(x - slotDepth, m - half, x + 1, m + half),
       rectangle(-x - 1, m - half, -x + slotDepth, m + half),
     ]),

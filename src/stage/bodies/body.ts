@@ -44,9 +44,9 @@ export interface Body {
 export type Drawn = Omit<Body, "box" | "rooms" | "moves" | "kind"> & Partial<Pick<Body, "rooms" | "moves">>;
 
 /** Returns a solid of a part's own frame where the part stands. */
-export function standing(solid: Solid, { origin, angle, tilt = 0 }: Placement): Solid {
-  const tilted = tilt === 0 ? solid : turned(solid, "x", tilt);
-  return moved(angle === 0 ? tilted : turned(tilted, "z", angle), origin);
+export function standing(solid: Solid, { origin, angle, upright }: Placement): Solid {
+  const stood = upright === true ? turned(solid, "x", 90) : solid;
+  return moved(angle === 0 ? stood : turned(stood, "z", angle), origin);
 }
 
 /** Returns a solid that is drawn about the z axis at a place in plan. */

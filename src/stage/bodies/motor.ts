@@ -5,9 +5,6 @@ import { at, type Drawn } from "./body.ts";
 import type { Machine } from "./machine-data.ts";
 import { grooveOf, pulleySolid } from "./pulley-solid.ts";
 
-/** What the motor hangs from is this thick, mm. The plan does not say. Source: common practice. */
-const MOTOR_PLATE = 6;
-
 /** Returns where the chosen loop puts the motor; without one, where the plan has it. */
 function placeOf({ stage }: Machine, loop?: string): Vec2 {
   const loops = loop === undefined ? stage.loops : stage.loops.filter((one) => one.loop === loop);
@@ -20,7 +17,7 @@ function placeOf({ stage }: Machine, loop?: string): Vec2 {
 export function motors(machine: Machine): Drawn[] {
   const { motor, loops } = machine.stage.plan;
   const { body, bodyLong, shaftDiameter, shaftLength } = motor.motor.values;
-  const face = motor.plateTop - MOTOR_PLATE;
+  const face = motor.plateTop - motor.plate;
   const slide = Object.values(loops).find((loop) => loop.slide?.node === "motor")?.slide;
   const square = placed(rectangle(-body / 2, -body / 2, body / 2, body / 2), [0, 0], slide?.direction ?? 0);
   const shaft = cylinder(shaftDiameter / 2, face - 1, face + shaftLength);

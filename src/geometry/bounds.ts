@@ -13,7 +13,7 @@ const COARSEST = 0.05;
 export function boundsOf(solid: Solid): Box {
   const reach = (direction: Vec3) => solidReach(solid, direction);
   return {
-    min: [-reach([-1, 0, 0]), -reach([0, -1, 0]), -reach([0, 0, -1])],
+    min: [0 - reach([-1, 0, 0]), 0 - reach([0, -1, 0]), 0 - reach([0, 0, -1])],
     max: [reach([1, 0, 0]), reach([0, 1, 0]), reach([0, 0, 1])],
   };
 }

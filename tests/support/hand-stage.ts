@@ -46,9 +46,9 @@ export function handStage(changes: HandChanges = {}): Stage {
 
 function motorStack({ motor }: Plan): MotorPulley[] {
   let from = motor.plateTop;
-  return motor.pulleys.map(({ loop, pulley, hub, gap }) => {
+  return motor.pulleys.map(({ loop, pulley, hub, gap, commonFlange }) => {
     const { height, toothWidth, flangeThickness } = pulley.values;
-    const bottom = from + gap;
+    const bottom = commonFlange ? from - flangeThickness : from + gap;
     const up = flangeThickness + toothWidth / 2;
     from = bottom + height;
     return { loop, pulley, hub, bottom, top: from, plane: bottom + (hub === "up" ? up : height - up) };

@@ -39,7 +39,7 @@ const all = taken[2] ?? Number.NaN;
 
 const near = nearPairs(bodies.map(({ box }) => box)).length;
 table(
-  `A machine of ${bodies.length} bodies, ${near} pairs of boxes near each other, ${ALLOWED.length} entries of what may share space`,
+  `A machine of ${bodies.length} bodies, ${near} pairs of boxes near each other, ${ALLOWED.length} pairs of kinds allowed`,
   ["step", "ms", "of evaluating all"],
   steps.map(([name], index) => [name, ms(taken[index] ?? 0), times((taken[index] ?? 0) / all)]),
 );

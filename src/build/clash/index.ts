@@ -30,8 +30,8 @@ function clashFault({ first, second, height, volume, centre, size, depth }: Clas
     level: "error",
     path: lead.path,
     says:
-      `${lead.name} and ${other.name} stand in one another at the ${height} of the travel: ${depth.toFixed(2)} mm deep` +
-      ` at ${place}, a box of ${sides} mm, ${volume.toFixed(volume < 1 ? 2 : 0)} mm3`,
+      `${lead.name} and ${other.name} stand in one another at the ${height} of the travel: ` +
+      `${depth.toFixed(2)} mm deep at ${place}, a box of ${sides} mm, ${volume.toFixed(volume < 1 ? 2 : 0)} mm3`,
     found: { value: depth, unit: "mm" },
     limit: { value: 0, unit: "mm" },
     set: `${placesOf(lead, other)}: ${(Math.ceil(depth * 10) / 10).toFixed(1)} mm or more farther apart along ${axis}`,

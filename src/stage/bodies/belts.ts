@@ -24,7 +24,7 @@ interface Stretch {
   readonly high: number;
 }
 
-/** Returns the belts as they run: level strips along the spans, arcs round the nodes, on the planes of their pulleys. */
+/** Returns the belts as they run: strips along the spans, arcs round the nodes, on the planes of their pulleys. */
 export function belts(machine: Machine): Drawn[] {
   return machine.stage.loops.flatMap((choice): Drawn[] => {
     const loop = machine.stage.plan.loops[choice.loop];

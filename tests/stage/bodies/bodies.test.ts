@@ -81,8 +81,7 @@ describe("the bodies of a machine put together by hand", () => {
   test("a belt has the volume of its length, thickness and width, a little less where it turns", () => {
     for (const { loop, belt, nodes } of stage.loops) {
       const volume = meshVolume(meshOf(named(`belt ${loop}`)).mesh);
-      // The pitch line is not in the middle of the thickness: round a pulley the middle runs 0.314 mm farther in, over
-      // a whole turn 2 pi times that.
+      // The pitch line is not in the middle of the thickness: round a pulley the middle runs 0.314 mm farther in.
       const middle = belt.length - 2 * Math.PI * (1.004 - 0.376) * 0.5;
       expect(nodes.every(({ inside }) => inside)).toBe(true);
       expect(Math.abs(volume / (middle * 1.38 * 6) - 1)).toBeLessThan(2e-3);

@@ -1,0 +1,68 @@
+import type { Diagnostic, Path } from "../../core/diagnostic.ts";
+import type { Kernel } from "../../geometry/kernel.ts";
+import { type Body, bodiesOf } from "../../stage/bodies/index.ts";
+import type { Plan, PrinterOf, Stage } from "../../stage/index.ts";
+import { stageDefect } from "../../stage/stage-defects.ts";
+import { type Clash, clashesOf } from "./clashes.ts";
+import { type Narrow, narrowGaps } from "./gaps.ts";
+
+const AXES = ["x", "y", "z"] as const;
+
+/** Returns what stands in one another in the assembled machine, and which gaps are too small. */
+export function assemblyFaults(stage: Stage, printer: PrinterOf, kernel: Kernel): Diagnostic[] {
+  const { plan } = stage;
+  const bodies = bodiesOf(stage, printer);
+  return kernel.assemble((hall) => {
+    const clashes = clashesOf(bodies, plan.travel.lift, hall);
+    const clashing = (first: Body, second: Body) =>
+      clashes.some((clash) => clash.first === first && clash.second === second);
+    const gaps = narrowGaps(bodies, hall, clashing);
+    return [...clashes.map((clash) => clashFault(clash, plan)), ...gaps.map((gap) => gapFault(gap, plan))];
+  });
+}
+
+function clashFault({ first, second, height, volume, centre, size, depth }: Clash, plan: Plan): Diagnostic {
+  const [lead, other] = inPlanOrder(first, second, plan);
+  const place = centre.map((value, axis) => `${AXES[axis]} ${value.toFixed(1)}`).join(", ");
+  const sides = size.map((side) => side.toFixed(2)).join(" x ");
+  const axis = AXES[size.indexOf(depth)] ?? "x";
+  return stageDefect("bodies-clash", {
+    level: "error",
+    path: lead.path,
+    says:
+      `${lead.name} and ${other.name} stand in one another at the ${height} of the travel: ` +
+      `${depth.toFixed(2)} mm deep at ${place}, a box of ${sides} mm, ${volume.toFixed(volume < 1 ? 2 : 0)} mm3`,
+    found: { value: depth, unit: "mm" },
+    limit: { value: 0, unit: "mm" },
+    set: `${placesOf(lead, other)}: ${(Math.ceil(depth * 10) / 10).toFixed(1)} mm or more farther apart along ${axis}`,
+  });
+}
+
+function gapFault({ rule, first, second, gap, level, limit }: Narrow, plan: Plan): Diagnostic {
+  const [lead, other] = inPlanOrder(first, second, plan);
+  const between = gap > 0 ? `leave ${gap.toFixed(2)} mm of air between them` : "touch";
+  return stageDefect(rule.name, {
+    level,
+    path: lead.path,
+    says: `${lead.name} and ${other.name} ${between}, under ${limit} mm`,
+    found: { value: gap, unit: "mm" },
+    limit: { value: limit, unit: "mm" },
+    set: `${placesOf(lead, other)}: ${(Math.ceil((limit - gap) * 10) / 10).toFixed(1)} mm or more farther apart`,
+  });
+}
+
+/** Returns two bodies in the order in which the plan names what they come from. */
+function inPlanOrder(first: Body, second: Body, plan: Plan): [Body, Body] {
+  const rank = ({ path }: Body): [number, number] => {
+    const [key, name] = path;
+    const block = plan[key as keyof Plan] ?? {};
+    return [Object.keys(plan).indexOf(String(key)), Object.keys(block).indexOf(String(name))];
+  };
+  const [a, b] = [rank(first), rank(second)];
+  return a[0] - b[0] > 0 || (a[0] === b[0] && a[1] > b[1]) ? [second, first] : [first, second];
+}
+
+function placesOf(one: Body, other: Body): string {
+  const named = (path: Path) => path.join(".");
+  return one.path.join() === other.path.join() ? named(one.path) : `${named(one.path)} or ${named(other.path)}`;
+}

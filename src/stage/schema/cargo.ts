@@ -1,6 +1,6 @@
 import * as z from "zod";
 import { choice, mass, plainNumber, power, temperature } from "../../core/parameter.ts";
-import { mm, named, parameters, spot, thing } from "./words.ts";
+import { block, mm, named, spot, thing } from "./words.ts";
 
 const mount = z.strictObject({
   at: spot,
@@ -10,7 +10,7 @@ const mount = z.strictObject({
     free: "a wide round hole: lets the plate grow any way",
   }),
   bar: thing.optional(),
-  parameters: parameters.default({}),
+  parameters: block("tram-mount", "what this mount has of its own"),
 });
 
 const heater = z.strictObject({
@@ -40,22 +40,14 @@ const load = z.strictObject({
 const carriage = z.strictObject({
   post: thing,
   arms: z.array(thing).max(3).default([]),
-  parameters: parameters.default({}),
+  parameters: block("wheel-plate", "what this carriage has of its own"),
 });
-
-const PARTS = { symbol: "", unit: "" } as const;
 
 export const cargo = {
   plate,
-  mount: parameters.default({}).register(z.globalRegistry, {
-    ...PARTS,
-    description: "what all tram mounts have in common: any parameter that the plan does not derive",
-  }),
+  mount: block("tram-mount", "what all tram mounts have in common: any parameter that the plan does not derive"),
   carriages: named(carriage, "carriages on wheels", 6).default({}),
-  carriage: parameters.default({}).register(z.globalRegistry, {
-    ...PARTS,
-    description: "what all wheel plates have in common: any parameter that the plan does not derive",
-  }),
+  carriage: block("wheel-plate", "what all wheel plates have in common: any parameter that the plan does not derive"),
   masses: named(load, "what else goes up and down, plate and moving bars left out", 30).default({}),
   print: mass({ symbol: "m_pr", meaning: "heaviest thing that is put on the plate", min: 0, max: 200 }).default(1),
 };

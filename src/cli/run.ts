@@ -3,13 +3,14 @@ import { loadKernel } from "../geometry/kernel.ts";
 import type { Located } from "../presets/read.ts";
 import { UNCALIBRATED } from "../printing/printer.ts";
 import { type Arguments, readArguments, refuseStrangers } from "./arguments.ts";
+import { loadPrinter } from "./calibration.ts";
 import { explain } from "./commands/explain.ts";
 import { make } from "./commands/make.ts";
 import { parts } from "./commands/parts.ts";
 import { stock } from "./commands/stock.ts";
 import { COMMANDS, helpOf, overview } from "./help.ts";
 import { EXIT, type Io, painter, trouble } from "./io.ts";
-import { load, loadPrinter } from "./load.ts";
+import { load, readTarget } from "./load.ts";
 import { inOrder, messageLines } from "./message.ts";
 
 export { cleanUp } from "./files.ts";
@@ -107,7 +108,7 @@ function explainCommand(args: Arguments, io: Io): number {
     complain(messages);
     return printer === undefined ? EXIT.errors : explain({ what, json }, io, printer);
   }
-  const { request, messages } = load(preset, { set: args.values.set ?? [], printer: chosen });
+  const { request, messages } = load(readTarget(preset), { set: args.values.set ?? [], printer: chosen });
   complain(messages);
   if (request === undefined) return EXIT.errors;
   return explain(

@@ -1,6 +1,7 @@
 import * as z from "zod";
 import type { Diagnostic, Path } from "../core/diagnostic.ts";
 import { nearest } from "../core/nearest.ts";
+import { metaOf } from "../core/parameter.ts";
 import { FAMILIES } from "../parts/index.ts";
 import { type Plan, planSchema } from "../stage/index.ts";
 import { inInches } from "./inches.ts";
@@ -8,6 +9,7 @@ import { complaintsOf, unresolved } from "./issue.ts";
 import { blocksOf } from "./plan-blocks.ts";
 import { format, locatedIn, type Read, slug, wrongFile } from "./preset-file.ts";
 import type { Located, YamlFile } from "./read.ts";
+import { schemaAt } from "./walk.ts";
 
 /** The file of a stage: what the plan holds, and what the file itself is. */
 export const stageFileSchema = z.strictObject({
@@ -95,4 +97,16 @@ function located(file: YamlFile, complaints: readonly Diagnostic[]): Located[] {
   if (more === 0) return told;
   const says = `${more} more complaints are left out`;
   return [...told, locatedIn(file, unresolved([], says, "what is listed, then try again"))];
+}
+
+/** Returns what stands at a path of a plan that leaves it out; undefined where nothing does. */
+export function usualAt(path: Path): unknown {
+  for (let depth = 1; depth < path.length; depth++) {
+    const block = schemaAt(stageFileSchema, path.slice(0, depth));
+    const family = FAMILIES.find(({ name }) => block !== undefined && name === metaOf(block).family);
+    if (family !== undefined)
+      return depth === path.length - 1 ? family.schema.parse({})[String(path[depth])] : undefined;
+  }
+  const at = schemaAt(stageFileSchema, path);
+  return at instanceof z.ZodDefault ? at.def.defaultValue : undefined;
 }

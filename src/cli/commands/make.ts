@@ -9,7 +9,7 @@ import type { Located } from "../../presets/read.ts";
 import { hanging } from "../explain/hanging.ts";
 import { writeSet } from "../files.ts";
 import { EXIT, type Io } from "../io.ts";
-import { type Loaded, load } from "../load.ts";
+import { type Loaded, load, readTarget } from "../load.ts";
 import { inOrder, messageData, messageLines } from "../message.ts";
 import { amount, figure } from "../screen.ts";
 import { summary } from "../summary.ts";
@@ -41,7 +41,7 @@ interface Outcome {
 
 /** Makes every target: reads, derives, checks, builds, verifies, writes. Returns the exit code. */
 export async function make(args: MakeArgs, kernel: Promise<Kernel>, io: Io): Promise<number> {
-  const loaded = oneOfEach(args.targets).map((target) => load(target, args));
+  const loaded = oneOfEach(args.targets).map((target) => load(readTarget(target), args));
   const drafted: Drafted[] = [];
   for (const one of loaded) {
     drafted.push({ loaded: one, drafts: draftsOf(one) });

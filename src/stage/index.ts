@@ -9,7 +9,7 @@ import { SOURCES } from "./parts/index.ts";
 import type { Plan } from "./schema/index.ts";
 
 export { type Fact, marginOf, type Section } from "./fact.ts";
-export type { PlacedPart, PrinterOf, Stage } from "./machine.ts";
+export type { FootChoice, PlacedPart, PrinterOf, Stage } from "./machine.ts";
 export { type Plan, schema as planSchema } from "./schema/index.ts";
 
 /** Works out a whole machine from its plan: planes, loops, loads, feet and all parts. Never throws. */

@@ -1,19 +1,16 @@
 import { resolve } from "node:path";
 import { nearest } from "../core/nearest.ts";
 import { loadKernel } from "../geometry/kernel.ts";
-import type { Located } from "../presets/read.ts";
-import { UNCALIBRATED } from "../printing/printer.ts";
-import { type Arguments, readArguments, refuseStrangers } from "./arguments.ts";
-import { loadPrinter } from "./calibration.ts";
-import { explain } from "./commands/explain.ts";
+import { type Arguments, last, readArguments, refuseStrangers } from "./arguments.ts";
 import { make } from "./commands/make.ts";
 import { makeStages } from "./commands/make-stage.ts";
 import { parts } from "./commands/parts.ts";
 import { stock } from "./commands/stock.ts";
 import { COMMANDS, helpOf, overview } from "./help.ts";
 import { EXIT, type Io, painter, trouble } from "./io.ts";
-import { isPlan, load, readTarget } from "./load.ts";
-import { inOrder, messageLines } from "./message.ts";
+import { isPlan, readTarget } from "./load.ts";
+import { runExplain } from "./run-explain.ts";
+import { runCompare, runReport, runTram } from "./run-stage.ts";
 
 export { cleanUp } from "./files.ts";
 
@@ -56,7 +53,13 @@ async function dispatch(args: Arguments, io: Io, world: World): Promise<number> 
       atMost(operands, 1, command);
       return parts(operands[0] === undefined ? { json } : { family: operands[0], json }, io);
     case "explain":
-      return explainCommand(args, io);
+      return runExplain(args, io, world.version);
+    case "report":
+      return runReport(args, io, world.version);
+    case "tram":
+      return runTram(args, io, world.version);
+    case "compare":
+      return await runCompare(args, io, world);
     default: {
       atMost(operands, 2, command);
       const [table, row] = operands;
@@ -81,6 +84,8 @@ async function build(args: Arguments, io: Io, { kernelCode, version }: World): P
     );
   // The kernel starts while the presets are read.
   const kernel = loadKernel(kernelCode());
+  // A run that builds nothing never waits for it.
+  kernel.catch(() => undefined);
   const targets = oneOfEach(operands).map(readTarget);
   const shared = {
     set: values.set ?? [],
@@ -106,34 +111,6 @@ async function build(args: Arguments, io: Io, { kernelCode, version }: World): P
 function oneOfEach(targets: readonly string[]): string[] {
   return [...new Map(targets.map((target) => [resolve(target), target])).values()];
 }
-
-function explainCommand(args: Arguments, io: Io): number {
-  const [what, ...more] = args.operands;
-  if (what === undefined) throw trouble("explain needs the name of a number, a calculation, a check or a source");
-  if (more.length > 0)
-    throw trouble(`explain takes one name, not ${args.operands.length}; put quotation marks round it`);
-  const json = args.flags.has("json");
-  const preset = last(args, "preset") ?? (args.values.set === undefined ? undefined : what.split(".")[0]);
-  const chosen = last(args, "printer");
-  const complain = (messages: readonly Located[]) => {
-    for (const message of inOrder(messages)) for (const line of messageLines(message, io.paint)) io.err(line);
-  };
-  if (preset === undefined) {
-    const { printer, messages } = chosen === undefined ? { printer: UNCALIBRATED, messages: [] } : loadPrinter(chosen);
-    complain(messages);
-    return printer === undefined ? EXIT.errors : explain({ what, json }, io, printer);
-  }
-  const { request, messages } = load(readTarget(preset), { set: args.values.set ?? [], printer: chosen });
-  complain(messages);
-  if (request === undefined) return EXIT.errors;
-  return explain(
-    { what, family: request.family.name, parameters: { ...request.parameters }, json },
-    io,
-    request.printer,
-  );
-}
-
-const last = ({ values }: Arguments, name: string): string | undefined => values[name]?.at(-1);
 
 function colorOf(args: Arguments): string {
   const color = last(args, "color") ?? "auto";

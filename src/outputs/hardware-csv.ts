@@ -92,7 +92,8 @@ function beltNeeds({ plan, loops }: Stage): Need[] {
     const found = loops.find(({ loop }) => loop === name);
     const length = found?.bought ?? found?.nominal;
     const sizes = length === undefined ? {} : { length, teeth: Math.round(length / belt.values.pitch) };
-    const note = found?.bought === undefined ? { note: "no loop that is sold fits: length as placed" } : {};
+    const note =
+      found !== undefined && found.bought === undefined ? { note: "no loop that is sold fits: length as placed" } : {};
     return {
       item: `belt ${belt.key}, ${tidy(width)} wide, closed`,
       count: 1,

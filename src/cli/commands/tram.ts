@@ -47,7 +47,7 @@ function moveLines({ name, move, clockwise }: TramMove, mounts: readonly Mount[]
   const turns = Math.abs(clockwise);
   const marks = mount.marks === 0 ? "" : ` (${(turns * mount.marks).toFixed(1)} marks)`;
   const words = [
-    `${move < 0 ? "lower" : "raise"} ${shown(Math.abs(move), "mm")} mm = ${turns.toFixed(2)} turn${marks}`,
+    `${move < 0 ? "lower" : "raise"} ${Math.abs(move).toFixed(2)} mm = ${turns.toFixed(2)} turn${marks}`,
     `${clockwise > 0 ? "clockwise" : "counter-clockwise"} seen from ${mount.seenFrom}`,
   ];
   return hanging(`mount ${name}: `, words.join(", "));

@@ -8,16 +8,17 @@ export const mm = (symbol: string, meaning: string, min: number, max: number) =>
 const FAR = 5000;
 
 /** A place in plan. */
-export const spot = z.tuple(
-  [mm("x", "place in plan, x", -FAR, FAR), mm("y", "place in plan, y", -FAR, FAR)],
-  "expected [x, y]",
-);
+export const spot = z
+  .tuple([mm("x", "place in plan, x", -FAR, FAR), mm("y", "place in plan, y", -FAR, FAR)], "expected [x, y]")
+  .register(z.globalRegistry, { symbol: "[x, y]", unit: "mm", description: "place in plan" });
 
 /** A place in space. */
-export const place = z.tuple(
-  [mm("x", "place, x", -FAR, FAR), mm("y", "place, y", -FAR, FAR), mm("z", "height over the datum", -FAR, FAR)],
-  "expected [x, y, z]",
-);
+export const place = z
+  .tuple(
+    [mm("x", "place, x", -FAR, FAR), mm("y", "place, y", -FAR, FAR), mm("z", "height over the datum", -FAR, FAR)],
+    "expected [x, y, z]",
+  )
+  .register(z.globalRegistry, { symbol: "[x, y, z]", unit: "mm", description: "end of the bar's middle line" });
 
 const NAME = /^[A-Za-z0-9](?:[A-Za-z0-9-]{0,14}[A-Za-z0-9])?$/;
 

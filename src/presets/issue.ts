@@ -83,6 +83,11 @@ function wording(issue: Issue, { schema, data }: Checked): Wording {
   const value = valueAt(data, issue.path);
   const at = schemaAt(schema, issue.path);
   if (issue.code === "custom") return { says: `${name}: ${issue.message}`, set: allowed(issue, at) };
+  if (at !== undefined && bare(at) instanceof z.ZodTuple && Array.isArray(value)) {
+    const { symbol } = metaOf(at);
+    const takes = symbol === "" ? allowed(issue, at) : symbol;
+    return { says: `${name} has ${value.length} ${unitOf("array", value.length)}; it takes ${takes}`, set: takes };
+  }
   if (issue.code === "too_big") return size(issue, name, value, "at most", Number(issue.maximum));
   if (issue.code === "too_small") return size(issue, name, value, "at least", Number(issue.minimum));
   const takes = allowed(issue, at);

@@ -3,7 +3,7 @@ import { hasErrors } from "../core/diagnostic.ts";
 import type { Kernel } from "../geometry/kernel.ts";
 import { sheet } from "../outputs/sheet.ts";
 import { stl } from "../outputs/stl.ts";
-import type { Companion } from "../parts/family.ts";
+import type { Companion, Design } from "../parts/family.ts";
 import { FAMILIES } from "../parts/index.ts";
 import { type Figures, figuresOf } from "./figures.ts";
 import { type Draft, draftPart, type Made, type MadePiece, makeDraft } from "./make.ts";
@@ -34,12 +34,22 @@ export interface Finished {
 /** Returns the part that was asked for and, behind it, every part that it needs of other families, all but built. */
 export function draftOrder(request: Request): Draft[] {
   const main = draftPart(request);
-  return [main, ...main.design.companions.map((companion) => draftPart(companionRequest(request, companion)))];
+  return [main, ...companionRequests(request, main.design).map(draftPart)];
+}
+
+/** Returns what a part needs of other families, as requests of their own. */
+export function companionRequests(request: Request, { companions }: Design): Request[] {
+  return companions.map((companion) => companionRequest(request, companion));
 }
 
 /** Builds, verifies and writes down what was drawn. */
 export function finishDrafts(drafts: readonly Draft[], kernel: Kernel): Finished[] {
-  return drafts.map((draft) => finish(makeDraft(draft, kernel)));
+  return drafts.map((draft) => finishDraft(draft, kernel));
+}
+
+/** Builds, verifies and writes down one part that was drawn. */
+export function finishDraft(draft: Draft, kernel: Kernel): Finished {
+  return finish(makeDraft(draft, kernel));
 }
 
 function companionRequest(request: Request, companion: Companion): Request {

@@ -12,6 +12,8 @@ export interface ParameterMeta {
   readonly table?: string;
   /** The words it may be, with their meaning. */
   readonly words?: Readonly<Record<string, string>>;
+  /** Name of the family, when the value is a block of its parameters. */
+  readonly family?: string;
 }
 
 /** What a complaint of a schema carries, in its `params`, for the message layer to print. */

@@ -11,8 +11,8 @@ import type { PrinterOf, Stage } from "./machine.ts";
 import { partsOf } from "./parts/index.ts";
 import type { Plan } from "./schema/index.ts";
 
-export type { Fact, Section } from "./fact.ts";
-export type { PlacedPart, PrinterOf, Stage } from "./machine.ts";
+export { type Fact, marginOf, type Section } from "./fact.ts";
+export type { FootChoice, PlacedPart, PrinterOf, Stage } from "./machine.ts";
 export { type Plan, schema as planSchema } from "./schema/index.ts";
 
 /**

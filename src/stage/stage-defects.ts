@@ -1,8 +1,8 @@
 import type { Defect } from "../core/defects.ts";
 import type { Diagnostic } from "../core/diagnostic.ts";
+import { BODY_DEFECTS } from "./bodies/body-defects.ts";
 import { CARGO_DEFECTS } from "./cargo/cargo-defects.ts";
 import { LOOP_DEFECTS } from "./loops/defects.ts";
-import { BODY_DEFECTS } from "./bodies/body-defects.ts";
 
 /** Every defect of a whole machine: what it is, what happens if nothing is done, and the way out. */
 export const STAGE_DEFECTS = {

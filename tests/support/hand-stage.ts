@@ -11,6 +11,7 @@ import { derive as deriveWheels } from "../../src/parts/wheel-plate/derive.ts";
 import { schema as wheelSchema } from "../../src/parts/wheel-plate/parameters.ts";
 import type { Plan, Stage } from "../../src/stage/index.ts";
 import type { FootChoice, LoopChoice, MotorPulley, PlacedPart } from "../../src/stage/machine.ts";
+import { beltNode } from "./belt-node.ts";
 import { widePlan } from "./plans.ts";
 import { printerWith } from "./printer.ts";
 
@@ -64,7 +65,8 @@ function loopOf(plan: Plan, loop: string): LoopChoice {
   });
   const belt = beltLoop(nodes);
   if (isRefusal(belt)) throw new Error(`${loop}: ${belt.refused}`);
-  return { loop, nodes, belt, nominal: belt.length, stock: [], bought: undefined };
+  const placed = nodes.map((node) => beltNode(node));
+  return { loop, nodes: placed, belt, nominal: belt.length, stock: [], bought: undefined, slid: undefined, gaps: [] };
 }
 
 function footOf(

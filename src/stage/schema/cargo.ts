@@ -3,7 +3,7 @@ import { METALS } from "../../catalogue/metals.ts";
 import { itemOf } from "../../core/item.ts";
 import { choice, hardware, mass, plainNumber, power, temperature } from "../../core/parameter.ts";
 import { row } from "../../core/table.ts";
-import { mm, named, parameters, spot, thing } from "./words.ts";
+import { block, mm, named, spot, thing } from "./words.ts";
 
 const mount = z.strictObject({
   at: spot,
@@ -13,7 +13,7 @@ const mount = z.strictObject({
     free: "a wide round hole: lets the plate grow any way",
   }),
   bar: thing.optional(),
-  parameters: parameters.default({}),
+  parameters: block("tram-mount", "what this mount has of its own"),
 });
 
 const heater = z.strictObject({
@@ -44,22 +44,14 @@ const load = z.strictObject({
 const carriage = z.strictObject({
   post: thing,
   arms: z.array(thing).max(3).default([]),
-  parameters: parameters.default({}),
+  parameters: block("wheel-plate", "what this carriage has of its own"),
 });
-
-const PARTS = { symbol: "", unit: "" } as const;
 
 export const cargo = {
   plate,
-  mount: parameters.default({}).register(z.globalRegistry, {
-    ...PARTS,
-    description: "what all tram mounts have in common: any parameter that the plan does not derive",
-  }),
+  mount: block("tram-mount", "what all tram mounts have in common: any parameter that the plan does not derive"),
   carriages: named(carriage, "carriages on wheels", 6).default({}),
-  carriage: parameters.default({}).register(z.globalRegistry, {
-    ...PARTS,
-    description: "what all wheel plates have in common: any parameter that the plan does not derive",
-  }),
+  carriage: block("wheel-plate", "what all wheel plates have in common: any parameter that the plan does not derive"),
   masses: named(load, "what else goes up and down, plate and moving bars left out", 30).default({}),
   layers: z
     .array(mm("h", "a layer height", 0.02, 2))

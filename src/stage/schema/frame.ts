@@ -4,7 +4,7 @@ import { SCREWS } from "../../catalogue/screws.ts";
 import { itemOf } from "../../core/item.ts";
 import { angle, choice, flag, hardware } from "../../core/parameter.ts";
 import { row } from "../../core/table.ts";
-import { mm, named, parameters, place, spot, thing } from "./words.ts";
+import { block, mm, named, place, spot, thing } from "./words.ts";
 
 const bar = z.strictObject({
   bar: hardware(BARS, "the bar"),
@@ -37,17 +37,19 @@ const screw = z.strictObject({
     plastic: "plastic on steel",
   }).default("greased brass"),
   bar: thing.optional(),
-  foot: parameters.default({}),
+  foot: block(
+    "screw-foot",
+    "what this foot has of its own: any parameter of a screw-foot that the plan does not derive",
+  ),
 });
 
 export const frame = {
   bars: named(bar, "bars of the frame and of the stage", 40),
   screws: named(screw, "lead screws", 4),
-  foot: parameters.default({}).register(z.globalRegistry, {
-    symbol: "",
-    unit: "",
-    description: "what all feet have in common: any parameter of a screw-foot that the plan does not derive",
-  }),
+  foot: block(
+    "screw-foot",
+    "what all feet have in common: any parameter of a screw-foot that the plan does not derive",
+  ),
   travel: z
     .strictObject({
       lowest: mm("z_low", "lowest part of the stage, at the bottom of its travel", -500, 3000).default(60),

@@ -6,13 +6,23 @@ import { chooseFeet } from "../../../src/stage/feet/index.ts";
 import { motorPulleys } from "../../../src/stage/feet/motor-pulleys.ts";
 import type { Plan } from "../../../src/stage/index.ts";
 import type { FootChoice, LoadCases, LoopChoice } from "../../../src/stage/machine.ts";
+import { beltNode } from "../../support/belt-node.ts";
 import { printerWith } from "../../support/printer.ts";
 
 /** A loop that is laid by hand: its nodes in the order of the belt, counter-clockwise. */
 export function handLoop(loop: string, nodes: readonly MeshedNode[]): LoopChoice {
   const belt = beltLoop(nodes);
   if (isRefusal(belt)) throw new RangeError(belt.refused);
-  return { loop, nodes, belt, nominal: belt.length, stock: [], bought: undefined };
+  return {
+    loop,
+    nodes: nodes.map((node) => beltNode(node)),
+    belt,
+    nominal: belt.length,
+    stock: [],
+    bought: undefined,
+    slid: undefined,
+    gaps: [],
+  };
 }
 
 /** What the screws carry, when all carry the same. */

@@ -33,6 +33,13 @@ describe("the seat of a foot", () => {
     }
   });
 
+  test("keeps every byte where the motor slides by 3 mm in plan and no span turns", () => {
+    const [still, moved] = [380, 383].map((x) =>
+      feetOf(widePlan({ ...WORKED, motor: { plateTop: 11.5, at: [x, 400] } })),
+    );
+    expect(JSON.stringify(moved?.feet)).toBe(JSON.stringify(still?.feet));
+  });
+
   test("two screws' pulleys on one level, the third reversed: one hub length higher (common practice)", () => {
     // Hubs of 10 put the two motor pulleys, teeth to teeth with 1 mm of air, 10 mm apart.
     const pulley = { row: "40 teeth 2 mm", hubLength: 10, height: 19 };

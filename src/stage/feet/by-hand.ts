@@ -1,7 +1,8 @@
 import type * as z from "zod";
-import type { Diagnostic, Path } from "../../core/diagnostic.ts";
+import type { Diagnostic } from "../../core/diagnostic.ts";
 import { complaintsOf, unresolved } from "../../parts/complaints.ts";
 import { screwFoot } from "../../parts/screw-foot/index.ts";
+import { typedAt } from "../frame/footing.ts";
 import type { Plan } from "../schema/index.ts";
 import type { FootInput } from "./foot-input.ts";
 
@@ -34,12 +35,6 @@ const AGREES: Readonly<Record<string, number>> = {
 };
 
 const WHY = "the plan and the part would say two things of one machine";
-
-/** Returns where a parameter of a foot was typed: with the screw, or with what all feet have in common. */
-export function typedAt({ foot, screws }: Plan, screw: string, name: string): Path | undefined {
-  if (name in (screws[screw]?.foot ?? {})) return ["screws", screw, "foot", name];
-  return name in foot ? ["foot", name] : undefined;
-}
 
 /** Returns a complaint about each parameter that was typed and that only the plan can know. */
 export function byHand(plan: Plan, typed: Values, { screw, derived, footing }: FootInput): Diagnostic[] {

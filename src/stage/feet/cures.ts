@@ -14,7 +14,8 @@ export interface Cure {
   readonly reprints: number;
 }
 
-type Derive = (plan: Plan) => Stage;
+/** Works out a changed plan; `set` says the change in words. */
+type Derive = (plan: Plan, set: string) => Stage;
 
 const HOPELESS: readonly string[] = ["belt-plane-below-lowest-seat", "foot-stack-does-not-fit"];
 /** Ways that a message names; the report has all of them. */
@@ -24,7 +25,8 @@ const NAMED = 3;
 export function withCures(stage: Stage, derive: Derive): Stage {
   const hopeless = stage.diagnostics.filter(isHopeless);
   if (hopeless.length === 0) return stage;
-  const cures = new Map(hopeless.map((one) => [one, curesOf(stage, one, derive)]));
+  const once = remembering(derive);
+  const cures = new Map(hopeless.map((one) => [one, curesOf(stage, one, once)]));
   const sections = [...cures].map(([{ path }, tried]) => ({
     title: `Ways out for the foot of ${path[1]}`,
     facts: [],
@@ -45,13 +47,33 @@ export function curesOf(stage: Stage, hopeless: Diagnostic, derive: Derive): Cur
   return waysOut(stage.plan, screw, hopeless).map((way) => {
     const { asks, plans, also, skipped } = way;
     if (plans.length === 0) return { way: asks, set: "", helps: false, outcome: skipped ?? "not tried", reprints: 0 };
-    const tried = plans.map(({ set, plan }) => ({ set, ...outcomeOf(stage, screw, derive(plan), also) }));
-    const best = tried.find(({ helps }) => helps) ?? tried[tried.length - 1];
-    return { way: asks, helps: false, outcome: "not tried", reprints: 0, set: "", ...best };
+    return { way: asks, ...firstThatHelps(plans, ({ set, plan }) => outcomeOf(stage, screw, derive(plan, set), also)) };
   });
 }
 
-function outcomeOf(base: Stage, screw: string, changed: Stage, also: Way["also"]) {
+type Outcome = Pick<Cure, "helps" | "outcome" | "reprints">;
+
+/** The smallest change that helps, else what came of the largest. */
+function firstThatHelps(plans: Way["plans"], outcome: (change: Way["plans"][number]) => Outcome): Omit<Cure, "way"> {
+  let last: Omit<Cure, "way"> = { set: "", helps: false, outcome: "not tried", reprints: 0 };
+  for (const change of plans) {
+    last = { set: change.set, ...outcome(change) };
+    if (last.helps) return last;
+  }
+  return last;
+}
+
+/** What is set tells one changed plan from another, so that no machine is worked out twice. */
+function remembering(derive: Derive): Derive {
+  const known = new Map<string, Stage>();
+  return (plan, set) => {
+    const stage = known.get(set) ?? derive(plan, set);
+    known.set(set, stage);
+    return stage;
+  };
+}
+
+function outcomeOf(base: Stage, screw: string, changed: Stage, also: Way["also"]): Outcome {
   const had = new Set(base.diagnostics.map(keyOf));
   const errors = changed.diagnostics.filter(({ level }) => level === "error");
   const same = errors.filter((one) => isHopeless(one) && one.path[1] === screw);

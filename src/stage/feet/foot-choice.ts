@@ -6,12 +6,11 @@ import type { Candidate, FootChoice, LoadCases, LoopChoice, MotorPulley, PlacedP
 import type { Plan } from "../schema/index.ts";
 import { byHand, complaintsAt } from "./by-hand.ts";
 import { type FootInput, footInput } from "./foot-input.ts";
-import { lossOf, ranked, seatOf, type Tried, tryAll } from "./tried.ts";
+import { lossOf, ranked, seatOf, type Tried, tryAll, type Ways } from "./tried.ts";
 
 /** A foot on its way to be chosen: what is known of it, and every way to stack it. */
-export interface Choosing {
+export interface Choosing extends Ways {
   readonly input: FootInput;
-  readonly tried: readonly Tried[];
   readonly diagnostics: readonly Diagnostic[];
 }
 
@@ -30,13 +29,17 @@ export function waysOf(screw: string, footing: Footing, { plan, pulley, loops, l
   const strange = byHand(plan, typed, input);
   const accepted = plan.accept.flatMap(({ part, check }) => (part === footName(screw) ? [check] : []));
   const outcome = tryAll({ typed: { ...typed, ...input.derived }, printer, accepted });
-  if ("tried" in outcome) return { input, tried: outcome.tried, diagnostics: strange };
+  if ("tried" in outcome) return { input, ...outcome, diagnostics: strange };
   const complaints = complaintsAt(plan, outcome.error, outcome.data, input);
-  return { input, tried: [], diagnostics: [...strange, ...complaints] };
+  return { input, tried: [], untried: [], diagnostics: [...strange, ...complaints] };
 }
 
 /** Returns the chosen foot of a screw, placed; undefined when no way of stacking it fits. */
-export function chosenFoot(plan: Plan, { input, tried }: Choosing, prefer: "up" | "down"): FootChoice | undefined {
+export function chosenFoot(
+  plan: Plan,
+  { input, tried, untried }: Choosing,
+  prefer: "up" | "down",
+): FootChoice | undefined {
   const [best, ...others] = ranked(tried, prefer);
   if (best === undefined || best.errors.length > 0) return undefined;
   const { footing, screw, loop } = input;
@@ -51,7 +54,7 @@ export function chosenFoot(plan: Plan, { input, tried }: Choosing, prefer: "up" 
     shim,
     plane: rounded(footing.origin[2] + plane),
     residual: rounded(footing.origin[2] + plane - input.plane),
-    candidates: [candidateOf(best, undefined), ...others.map((one) => candidateOf(one, lossOf(one, best)))],
+    candidates: [candidateOf(best, undefined), ...others.map((one) => candidateOf(one, lossOf(one, best))), ...untried],
     part: partOf(plan, input, best),
   };
 }

@@ -1,15 +1,19 @@
 import type * as z from "zod";
 import { SHIM_RINGS } from "../../catalogue/shim-rings.ts";
 import type { Washer } from "../../catalogue/washers.ts";
+import { isRefusal } from "../../core/calculation.ts";
 import type { Diagnostic } from "../../core/diagnostic.ts";
 import { type Item, itemOf } from "../../core/item.ts";
+import { seatCandidates } from "../../mechanics/seat-candidates.ts";
 import { runChecks } from "../../parts/check.ts";
 import { boughtFor } from "../../parts/screw-foot/bought.ts";
 import type { FootCheck } from "../../parts/screw-foot/checks/seat.ts";
 import type { Derived } from "../../parts/screw-foot/derive/index.ts";
+import { TALLEST_SEAT } from "../../parts/screw-foot/derive/stack.ts";
 import { screwFoot } from "../../parts/screw-foot/index.ts";
 import type { Parameters } from "../../parts/screw-foot/parameters.ts";
 import type { Printer } from "../../printing/printer.ts";
+import type { Candidate } from "../machine.ts";
 
 type Values = Readonly<Record<string, unknown>>;
 
@@ -49,26 +53,61 @@ interface Wanted {
   readonly accepted: readonly string[];
 }
 
-/** Returns every way to stack a foot: hub up and down, with the rings asked for, or one, none and two. */
-export function tryAll(wanted: Wanted): { tried: Tried[] } | { error: z.ZodError; data: Values } {
+/** Every way to stack a foot: those worked out as parts, and those that were only measured out. */
+export interface Ways {
+  readonly tried: readonly Tried[];
+  readonly untried: readonly Candidate[];
+}
+
+/**
+ * Returns every way to stack a foot: hub up and down, with the rings asked for, or with one, none and two. Rings other
+ * than the usual one are worked out only where that one does not fit.
+ */
+export function tryAll(wanted: Wanted): Ways | { readonly error: z.ZodError; readonly data: Values } {
   const { typed } = wanted;
   const parsed = screwFoot.schema.safeParse(typed);
   if (!parsed.success) return { error: parsed.error, data: typed };
   const given = parsed.data as unknown as Parameters;
   const hubs = given.hub === "auto" ? (["down", "up"] as const) : [given.hub];
-  const tried = stacksOf(given).flatMap((washers, index) =>
-    hubs.map((hub) => tryOne({ ...given, hub, ...(washers === undefined ? {} : { washers }) }, index === 0, wanted)),
-  );
-  return { tried };
+  const usual = hubs.map((hub) => tryOne({ ...given, hub }, true, wanted));
+  const stacks = otherStacks(given);
+  const [fits] = usual.filter(({ errors }) => errors.length === 0);
+  if (fits !== undefined) return { tried: usual, untried: untriedOf(fits, stacks, hubs) };
+  const others = stacks.flatMap((washers) => hubs.map((hub) => tryOne({ ...given, hub, washers }, false, wanted)));
+  return { tried: [...usual, ...others], untried: [] };
+}
+
+/** Why a way was not worked out, though its seat would do. */
+const NOT_NEEDED = "not tried, since the usual ring fits";
+
+/** The seats of other stacks by the arithmetic of the stack alone. */
+function untriedOf({ given, derived }: Tried, stacks: readonly Ring[][], hubs: readonly string[]): Candidate[] {
+  const { pulley, bearing, beltPlane } = given;
+  const { height, toothWidth, flangeThickness } = pulley.values;
+  return stacks.flatMap((rings) => {
+    const outcome = seatCandidates({
+      plane: beltPlane,
+      pulley: height,
+      groove: toothWidth,
+      flange: flangeThickness,
+      hub: Math.max(0, height - 2 * flangeThickness - toothWidth),
+      collar: derived.collarHeight,
+      bearing: bearing.values.width,
+      stacks: [rings.map(({ values }) => values.thickness)],
+      lowest: derived.lowestSeat,
+      highest: TALLEST_SEAT,
+    });
+    const seats = isRefusal(outcome) ? [] : outcome.filter(({ hub }) => hubs.includes(hub));
+    return seats.map((one) => ({ ...one, rings: rings.map(({ key }) => key), lost: one.lost ?? NOT_NEEDED }));
+  });
 }
 
 type Ring = Item<Washer>;
 
-/** Nothing for the rings that are there anyway: those asked for, or one. */
-function stacksOf(given: Parameters): (Ring[] | undefined)[] {
-  if (given.washers !== undefined) return [undefined];
-  const ring = usualRing(given);
-  return ring === undefined ? [undefined] : [undefined, [], [ring, ring]];
+/** No ring and two, where none were asked for. */
+function otherStacks(given: Parameters): Ring[][] {
+  const ring = given.washers === undefined ? usualRing(given) : undefined;
+  return ring === undefined ? [] : [[], [ring, ring]];
 }
 
 /** The ring that a foot has where none was asked for, as an item. */
@@ -120,7 +159,6 @@ export function lossOf(one: Tried, chosen: Tried | undefined): string {
   const [error] = one.errors;
   if (error !== undefined) return error.says;
   if (chosen === undefined || one === chosen) return "it fits";
-  if (chosen.usual && !one.usual) return "it fits, but not with the usual ring";
   const higher = one.derived.seat - chosen.derived.seat;
   if (higher > 1e-6) return `it fits, with a seat ${higher.toFixed(2)} mm higher`;
   return one.washers.length > chosen.washers.length

@@ -1,7 +1,9 @@
 import type { Diagnostic, Path } from "../../core/diagnostic.ts";
+import { nearest } from "../../core/nearest.ts";
+import { presented } from "../../core/parameter.ts";
 import type { Plan } from "../schema/index.ts";
 import { stranger, wrong } from "./complaint.ts";
-import { footingOf, isMisfit, mountOf } from "./footing.ts";
+import { footingOf, footParameters, isMisfit, MOUNTS, mountOf, typedAt } from "./footing.ts";
 import { besideBar, type PlacedBar, placedBars } from "./placed-bar.ts";
 
 /** What a bar must be, to be named in a place of the plan. */
@@ -22,6 +24,7 @@ export function wrongBars(plan: Plan): Diagnostic[] {
   const bars = placedBars(plan);
   return [
     ...bars.flatMap(noLength),
+    ...strangeMounts(plan),
     ...Object.keys(plan.screws).flatMap((name) => wrongScrew(plan, name, bars)),
     ...wrongMounts(plan, bars),
     ...Object.entries(plan.carriages).flatMap(([name, { post, arms }]) => [
@@ -29,6 +32,22 @@ export function wrongBars(plan: Plan): Diagnostic[] {
       ...arms.flatMap((arm, index) => wrongBar(["carriages", name, "arms", index], arm, ARM, bars)),
     ]),
   ];
+}
+
+/** A word that is no mount, once where all feet have it in common. */
+function strangeMounts(plan: Plan): Diagnostic[] {
+  const screws = Object.keys(plan.screws).filter((name) => mountOf(plan, name) === undefined);
+  const places = screws.map(
+    (name) => [typedAt(plan, name, "mount") ?? ["foot"], footParameters(plan, name).mount] as const,
+  );
+  const once = new Map(places.map(([path, word]) => [path.join("."), { path, word }]));
+  return [...once.values()].map(({ path, word }) =>
+    wrong(
+      path,
+      `${presented(word)} is no mount of a foot`,
+      nearest(String(word), MOUNTS) ?? `one of ${MOUNTS.join(", ")}`,
+    ),
+  );
 }
 
 function noLength({ name, length, wide, high }: PlacedBar): Diagnostic[] {
@@ -66,7 +85,6 @@ function wrongMounts({ plate }: Plan, bars: readonly PlacedBar[]): Diagnostic[] 
 
 function wrongScrew(plan: Plan, name: string, bars: readonly PlacedBar[]): Diagnostic[] {
   const mount = mountOf(plan, name);
-  // A word that is no mount is complained of by the foot itself.
   if (mount === undefined) return [];
   const { bar: asked, at } = plan.screws[name] as Plan["screws"][string];
   if (asked !== undefined) {

@@ -1,3 +1,4 @@
+import type { Path } from "../../core/diagnostic.ts";
 import { cosDeg, sinDeg } from "../../core/rounding.ts";
 import type { Vec2, Vec3 } from "../../geometry/mesh.ts";
 import type { Plan } from "../schema/index.ts";
@@ -169,6 +170,12 @@ export function inFootFrame({ origin, angle }: Pick<Footing, "origin" | "angle">
 /** Returns the parameters that a screw's foot was given by hand: those of all feet, and its own laid over them. */
 export function footParameters({ foot, screws }: Plan, screw: string): Readonly<Record<string, unknown>> {
   return { ...foot, ...screws[screw]?.foot };
+}
+
+/** Returns where a parameter of a foot was typed: with the screw, or with what all feet have in common. */
+export function typedAt({ foot, screws }: Plan, screw: string, name: string): Path | undefined {
+  if (name in (screws[screw]?.foot ?? {})) return ["screws", screw, "foot", name];
+  return name in foot ? ["foot", name] : undefined;
 }
 
 /** Returns the mount of a screw's foot; undefined where the word is none. */

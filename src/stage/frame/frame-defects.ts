@@ -11,6 +11,8 @@ import { dot, minus, stepped } from "./vector.ts";
 const SHARED = 0.01;
 /** Of the screw's length, what may end below its foot's bar or be used up by the foot. mm */
 const UNSURE = 80;
+/** Beyond any height of a machine, mm. */
+const FAR = 1e5;
 
 /** Returns what is wrong with bars and screws as bodies: bars in one another, screws that run through a bar. */
 export function frameDefects(plan: Plan): Diagnostic[] {
@@ -71,13 +73,18 @@ function cuts({ name, from, along, length }: PlacedBar, shared: readonly Vec3[])
 }
 
 function screwsInBars(plan: Plan, bars: readonly PlacedBar[]): Diagnostic[] {
-  return Object.entries(plan.screws).flatMap(([name, { at, length }]) => {
+  return Object.entries(plan.screws).flatMap(([name, { at, length, bar: asked }]) => {
+    const mount = mountOf(plan, name);
+    if (mount === undefined) return [];
     const footing = footingOf(plan, name);
     const own = isMisfit(footing) ? undefined : footing;
-    const onTop = mountOf(plan, name) === "on-top";
+    const onTop = mount === "on-top";
     const bottom = own === undefined ? Math.min(...bars.map(lowest)) : own.origin[2] - (onTop ? 0 : own.bar.high);
     const top = bottom + Math.max(length - UNSURE, length / 2);
-    const met = bars.filter((bar) => meetsLine(bar, at, bottom, top));
+    // In the bar that shall carry its foot a screw is at any height, unless it stands on top.
+    const within = (bar: PlacedBar) =>
+      bar.name === asked && !onTop && bar.kind === "level" && meetsLine(bar, at, -FAR, FAR);
+    const met = bars.filter((bar) => meetsLine(bar, at, bottom, top) || within(bar));
     return met.map((bar) =>
       stageDefect("screw-axis-inside-bar", {
         level: "error",

@@ -33,6 +33,13 @@ describe("the seat of a foot", () => {
     }
   });
 
+  test("keeps every byte where the motor slides by 3 mm in plan and no span turns", () => {
+    const [still, moved] = [380, 383].map((x) =>
+      feetOf(widePlan({ ...WORKED, motor: { plateTop: 11.5, at: [x, 400] } })),
+    );
+    expect(JSON.stringify(moved?.feet)).toBe(JSON.stringify(still?.feet));
+  });
+
   test("two screws' pulleys on one level, the third reversed: one hub length higher (common practice)", () => {
     // Hubs of 10 put the two motor pulleys, teeth to teeth with 1 mm of air, 10 mm apart.
     const pulley = { row: "40 teeth 2 mm", hubLength: 10, height: 19 };
@@ -60,9 +67,23 @@ describe("the choice", () => {
     expect(candidates).toHaveLength(6);
     expect(candidates.map(({ lost }) => lost === undefined)).toEqual([true, false, false, false, false, false]);
     expect(candidates[1]?.lost).toBe("it fits, with a seat 7.00 mm higher");
-    const bare = candidates.find(({ hub, rings }) => hub === "up" && rings.length === 0);
-    // The flange would lie on the bearing itself, and its outer land begins at 19.2.
-    expect(bare?.lost).toContain("28.0 mm wide and reaches past its 19.2 mm");
+    // Other rings are measured out only: without one 5.5 and 12.5, with two 3.5 and 10.5.
+    expect(candidates.slice(2).map(({ hub, seat }) => [hub, seat])).toEqual([
+      ["down", 5.5],
+      ["up", 12.5],
+      ["down", 3.5],
+      ["up", 10.5],
+    ]);
+    expect(new Set(candidates.slice(2).map(({ lost }) => lost))).toEqual(
+      new Set(["not tried, since the usual ring fits"]),
+    );
+  });
+
+  test("says of a way without rings what it does to the bearing", () => {
+    const plan = widePlan({ ...WORKED, screws: { A: { foot: { washers: [] } } } });
+    const section = feetOf(plan).sections.find(({ title }) => title === "Foot of A");
+    // The flange would lie on the bearing itself, whose outer land begins at 19.2.
+    expect(section?.lines?.join()).toContain("28.0 mm wide and reaches past its 19.2 mm");
   });
 
   test("takes the hub up where the seat would be too low otherwise: on top of the bar", () => {

@@ -44,6 +44,12 @@ describe("screws in bars", () => {
     expect(found({ screws: { A: { at: [150, 50] } } })).toEqual([]);
   });
 
+  test("in the bar of its own foot a screw is told of however short it is and however deep other bars lie", () => {
+    const deep = { low: { bar: "30x30 slot 8", from: [0, 15, -500], to: [760, 15, -500] } };
+    const names = found({ bars: deep, screws: { A: { at: [150, 22], length: 60 } } }).map(([, path]) => path);
+    expect(new Set(names)).toEqual(new Set(["screws.A.at"]));
+  });
+
   test("a bar of the stage over the screw is in its way, one beside it is not", () => {
     expect(found({ screws: { A: { at: [150, 120], bar: undefined } } }).map(([, path]) => path)).toEqual([
       "screws.A.at",

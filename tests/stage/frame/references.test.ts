@@ -31,6 +31,16 @@ describe("names that name nothing", () => {
     ]);
   });
 
+  test("a word that is no mount is told of once, where all feet have it in common, or with its screw", () => {
+    expect(wrong({ foot: { mount: "on side" } })).toEqual([["foot.mount", "on-side"]]);
+    expect(wrong({ screws: { A: { at: [150, 15], foot: { mount: "ontop" } } } })).toEqual([
+      ["screws.A.foot.mount", "on-top"],
+    ]);
+    expect(wrong({ foot: { mount: 7 } })).toEqual([
+      ["foot.mount", "one of on-side, on-top, in-corner, on-post, under"],
+    ]);
+  });
+
   test("a name that is near none gets the list", () => {
     expect(wrong({ carriages: { left: { post: "mast" } } })).toEqual([
       ["carriages.left.post", "one of post-left, post-right"],

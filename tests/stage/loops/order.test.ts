@@ -128,8 +128,8 @@ describe("the order of a loop", () => {
   });
 
   test("that nobody finds in time asks for the list", () => {
-    // Twelve nodes in a heap that no belt threads: places by a generator of pseudo-random numbers, seed 3.
-    let seed = 3;
+    // Twelve nodes in a heap that no belt threads: places by a generator of pseudo-random numbers, seed 1.
+    let seed = 1;
     const next = () => {
       seed = (seed * 1664525 + 1013904223) % 4294967296;
       return seed / 4294967296;

@@ -1,7 +1,7 @@
 import { isRefusal } from "../../src/core/calculation.ts";
 import { motorPlane } from "../../src/mechanics/index.ts";
-import type { MotorPulley } from "../../src/stage/machine.ts";
 import type { Plan } from "../../src/stage/index.ts";
+import type { MotorPulley } from "../../src/stage/machine.ts";
 
 /** Returns the pulleys on the motor of a plan from the plate up, for tests of what follows from them. */
 export function stackedPulleys(plan: Plan): MotorPulley[] {

@@ -16,7 +16,7 @@ export function gapDefects(plan: Plan, loop: string, gaps: readonly BeltGap[], p
   });
 }
 
-/** Where to look first: an idler that is too near, else the loop. Of a span that passes something it is the something. */
+/** Where to look first: an idler that is too near, else the loop; not one at the ends of a span. */
 function pathOf(plan: Plan, loop: string, { between: [one, other], defect }: BeltGap): Path {
   const either = defect === "spans-of-loop-too-close" || defect === "pulley-bodies-collide";
   const words = `${either ? one : ""} ${other}`.split(/[ ,]+/);

@@ -2,9 +2,10 @@ import type { BeltLoop } from "./loop-trace.ts";
 import type { Point } from "./point.ts";
 
 /**
- * Returns whether a place off every node lies within the belt: a line to the right of it crosses an odd number of times.
+ * Returns whether a place off every node lies within the belt.
  *
- * The arcs on the nodes are taken as their chords. Source: plane geometry.
+ * A line to the right of it then crosses the belt an odd number of times. The arcs on the nodes are taken as their
+ * chords. Source: plane geometry.
  */
 export function encloses({ spans }: BeltLoop, { x, y }: Point): boolean {
   const corners = spans.flatMap(({ from, to }) => [from, to]);

@@ -117,7 +117,7 @@ export function spanBetween(from: LoopNode, to: LoopNode): LoopSpan {
   };
 }
 
-/** Returns the angle over which the belt lies on a node, rad; a wrap of nothing stays nothing when rounding lessens it. */
+/** Returns the angle over which the belt lies on a node, rad; rounding takes nothing from a wrap of nothing. */
 export function wrapOf(node: LoopNode, before: LoopSpan, after: LoopSpan): number {
   const turn = (signOf(node) * (after.direction - before.direction)) / DEGREES;
   const wrap = turn - TURN * Math.floor(turn / TURN);

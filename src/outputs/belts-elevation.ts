@@ -1,6 +1,4 @@
-import { isRefusal } from "../core/calculation.ts";
-import { beltGap } from "../mechanics/index.ts";
-import type { BeltNode, LoopChoice, MotorPulley } from "../stage/machine.ts";
+import type { BeltGap, BeltNode, LoopChoice, MotorPulley } from "../stage/machine.ts";
 import { COLOURS, type Drawn, type View } from "./belts-plan.ts";
 import { type Box, line, mm, rectangle, textAt, widthOfText } from "./svg/marks.ts";
 
@@ -137,18 +135,19 @@ function planeMarks(seen: readonly Seen[], edge: number, size: number): string[]
     });
 }
 
-/** The height between belts that lie over one another, in the lines below the view's left edge. */
+/** The height between belts whose paths meet in plan, at the right edge of the view. */
 function gapMarks({ plan }: Drawn, seen: readonly Seen[], right: number, size: number): string[] {
-  const rising = [...seen].sort((a, b) => a.pulley.plane - b.pulley.plane);
-  return rising.slice(1).flatMap((upper, index) => {
-    const lower = rising[index] as Seen;
-    const [widthA, widthB] = [lower, upper].map(({ loop }) => plan.loops[loop.loop]?.width ?? 0) as [number, number];
-    const found = beltGap.compute({ planeA: lower.pulley.plane, planeB: upper.pulley.plane, widthA, widthB });
-    if (isRefusal(found)) return [];
-    const [low, high] = [lower.pulley.plane + widthA / 2, upper.pulley.plane - widthB / 2];
-    const x = right - size;
-    const words = `${mm(found.gap)} between`;
-    const foot = { x: x - size * 0.4 - widthOfText(words, size), y: -(low + high) / 2 + size * 0.35 };
-    return [line({ x, y: -low }, { x, y: -high }, { class: "gap" }), textAt(foot, words, size)];
-  });
+  const halfOf = ({ loop }: Seen) => (plan.loops[loop.loop]?.width ?? 0) / 2;
+  return seen.flatMap((lower) =>
+    seen.flatMap((upper) => {
+      const met = ({ defect, between }: BeltGap) => defect === "belts-too-close" && between[1] === upper.loop.loop;
+      const gap = lower.loop.gaps.find(met)?.gap;
+      if (gap === undefined) return [];
+      const [low, high] = [lower.pulley.plane + halfOf(lower), upper.pulley.plane - halfOf(upper)];
+      const x = right - size;
+      const words = `${mm(gap)} between`;
+      const foot = { x: x - size * 0.4 - widthOfText(words, size), y: -(low + high) / 2 + size * 0.35 };
+      return [line({ x, y: -low }, { x, y: -high }, { class: "gap" }), textAt(foot, words, size)];
+    }),
+  );
 }

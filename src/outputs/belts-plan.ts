@@ -1,10 +1,7 @@
-import { isRefusal } from "../core/calculation.ts";
-import { teethInMesh } from "../mechanics/index.ts";
-import type { Point, Segment } from "../mechanics/point.ts";
 import { outlineBetween } from "../stage/loops/bars.ts";
 import type { BeltNode, LoopChoice, Stage } from "../stage/machine.ts";
 import type { Label } from "./svg/labels.ts";
-import { circle, line, mark, mm, polygon } from "./svg/marks.ts";
+import { circle, line, mark, mm, type Point, polygon, type Segment } from "./svg/marks.ts";
 
 export type Drawn = Pick<Stage, "plan" | "pulleys" | "loops">;
 
@@ -123,13 +120,13 @@ function pathOf(nodes: readonly BeltNode[], { spans, wraps }: LoopChoice["belt"]
 /** One label for each place: what stands there, and how the belt of each loop lies on it. */
 function nodeLabels(plan: Drawn["plan"], loops: readonly LoopChoice[]): Label[] {
   const places = new Map<string, { node: BeltNode; lines: string[]; colour: string; flange: number }>();
-  for (const [index, { loop, nodes, belt, slid }] of loops.entries()) {
+  for (const [index, { loop, nodes, belt, meshes, slid }] of loops.entries()) {
     for (const [at, node] of nodes.entries()) {
       const own = places.get(node.name) ?? { node, lines: [], colour: colourOf(index), flange: 0 };
       const moved = slid?.node === node.name ? [`${loop} slides it by ${signed(slid.at)}`] : [];
       places.set(node.name, {
         ...own,
-        lines: [...own.lines, lieOf(loop, node, belt.wraps[at] as number), ...moved],
+        lines: [...own.lines, lieOf(loop, node, belt.wraps[at] as number, meshes[at]), ...moved],
         colour: own.lines.length === 0 ? own.colour : "#222222",
         flange: Math.max(own.flange, node.flange),
       });
@@ -153,11 +150,9 @@ function nodeLabels(plan: Drawn["plan"], loops: readonly LoopChoice[]): Label[] 
   ];
 }
 
-function lieOf(loop: string, { teeth, runs = 0 }: BeltNode, wrap: number): string {
-  const mesh = teeth === undefined ? undefined : teethInMesh.compute({ teeth, wrap });
+function lieOf(loop: string, { teeth, runs = 0 }: BeltNode, wrap: number, mesh: number | undefined): string {
   const turn = `${loop} ${wrap.toFixed(1)} deg`;
-  if (mesh === undefined || isRefusal(mesh)) return `${turn} on ${mm(runs)} mm smooth`;
-  return `${turn}, ${mesh.mesh.toFixed(1)} of ${teeth} teeth`;
+  return mesh === undefined ? `${turn} on ${mm(runs)} mm smooth` : `${turn}, ${mesh.toFixed(1)} of ${teeth} teeth`;
 }
 
 const signed = (value: number) => `${value < 0 ? "-" : "+"}${Math.abs(value).toFixed(2)} mm`;

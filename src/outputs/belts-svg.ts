@@ -1,9 +1,8 @@
-import { distance, type Point } from "../mechanics/point.ts";
 import type { BeltGap, LoopChoice } from "../stage/machine.ts";
 import { elevationView } from "./belts-elevation.ts";
 import { COLOURS, type Drawn, planView, type View } from "./belts-plan.ts";
 import { type PlacedLabel, placeLabels } from "./svg/labels.ts";
-import { type Box, escaped, group, line, mm, textAt, textIn, widthOfText } from "./svg/marks.ts";
+import { type Box, escaped, group, line, mm, type Point, textAt, textIn, widthOfText } from "./svg/marks.ts";
 
 /** Height of the letters: this share of the larger side of the plan, and never less than this many mm. */
 const LETTERS = { share: 1 / 110, least: 2.8 };
@@ -13,7 +12,7 @@ const ABOUT =
 const SCALE = 100;
 
 const STYLE = [
-  "text{font-family:sans-serif}",
+  "text{font-family:sans-serif;paint-order:stroke;stroke:#ffffff;stroke-width:0.6;stroke-linejoin:round}",
   ".bar{fill:#eeeeee;stroke:#999999;stroke-width:0.4}",
   ".moves{fill:none;stroke-dasharray:6 3}",
   ".motor{fill:none;stroke:#555555;stroke-width:0.5}",
@@ -108,7 +107,7 @@ function labelMark({ box, lines, colour, of, clear }: PlacedLabel, size: number)
     y: Math.min(box.bottom, Math.max(box.top, of.y)),
   };
   const text = textIn(box, lines, size, { fill: colour });
-  const away = distance(near, of);
+  const away = Math.hypot(near.x - of.x, near.y - of.y);
   if (away <= clear + size) return text;
   const share = clear / away;
   const edge = { x: of.x + share * (near.x - of.x), y: of.y + share * (near.y - of.y) };

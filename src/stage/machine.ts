@@ -111,6 +111,8 @@ export interface LoopChoice {
   /** In the order in which the belt meets them, counter-clockwise, where the chosen loop puts them. */
   readonly nodes: readonly BeltNode[];
   readonly belt: BeltLoop;
+  /** Teeth that the belt lies on, node by node; undefined for a smooth one. */
+  readonly meshes: readonly (number | undefined)[];
   /** Length with every node where the plan has it. */
   readonly nominal: number;
   readonly stock: readonly StockLoop[];

@@ -1,5 +1,4 @@
-import type { Point, Segment } from "../../mechanics/point.ts";
-import { type Box, boxOfText, overlap } from "./marks.ts";
+import { type Box, boxOfText, overlap, type Point, type Segment } from "./marks.ts";
 
 /** A label to be placed: its lines, and the place that it tells of. */
 export interface Label {

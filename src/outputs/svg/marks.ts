@@ -1,4 +1,14 @@
-import type { Point } from "../../mechanics/point.ts";
+/** A place on the sheet or in plan, mm. */
+export interface Point {
+  readonly x: number;
+  readonly y: number;
+}
+
+/** A straight piece between two places, mm. */
+export interface Segment {
+  readonly from: Point;
+  readonly to: Point;
+}
 
 /** Width of a letter over its height, on the safe side for the usual sans-serif faces. */
 const LETTER = 0.62;

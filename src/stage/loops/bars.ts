@@ -4,7 +4,7 @@ import type { Plan, PlanBar } from "../schema/index.ts";
 /** A difference of places below which a bar counts as level or upright, mm. */
 const STRAIGHT = 1e-6;
 
-/** Returns the outline in plan, counter-clockwise, of what a bar has between two heights; undefined when it has nothing. */
+/** Returns the outline in plan of what a bar has between two heights; undefined when that is nothing. */
 export function outlineBetween(bar: PlanBar, low: number, high: number): readonly Point[] | undefined {
   const { width, height } = bar.bar.values;
   const [across, upright] = bar.turned ? [height, width] : [width, height];

@@ -79,9 +79,14 @@ export function bends({ radius, teeth }: BeltNode, pitch: number): number {
   return teeth ?? (radius / results(pitchRadius, { teeth: 10, pitch }).radius) * 10;
 }
 
+/** Returns the teeth of a node that the belt lies on; undefined for a smooth one. */
+export function meshOf({ teeth }: BeltNode, wrap: number): number | undefined {
+  return teeth === undefined ? undefined : results(teethInMesh, { teeth, wrap }).mesh;
+}
+
 function meshDefects(plan: Plan, loop: string, node: BeltNode, wrap: number): Diagnostic[] {
-  const { name, kind, teeth = 0 } = node;
-  const { mesh } = results(teethInMesh, { teeth, wrap });
+  const { name, kind } = node;
+  const mesh = meshOf(node, wrap) ?? 0;
   const says = () => `the belt of ${loop} lies on ${mesh.toFixed(2)} teeth of ${name}`;
   const needed = Math.ceil((MESH.warning * 360) / wrap);
   const set = `an outside idler beside ${name} that makes more wrap, or a pulley of ${needed} teeth or more`;

@@ -16,9 +16,11 @@ export function gapDefects(plan: Plan, loop: string, gaps: readonly BeltGap[], p
   });
 }
 
-/** Where to look first: an idler that is too near, else the loop. */
-function pathOf(plan: Plan, loop: string, { between }: BeltGap): Path {
-  const idler = between.flatMap((words) => words.split(" ")).find((word) => plan.idlers[word] !== undefined);
+/** Where to look first: an idler that is too near, else the loop; not one at the ends of a span. */
+function pathOf(plan: Plan, loop: string, { between: [one, other], defect }: BeltGap): Path {
+  const either = defect === "spans-of-loop-too-close" || defect === "pulley-bodies-collide";
+  const words = `${either ? one : ""} ${other}`.split(/[ ,]+/);
+  const idler = words.find((word) => Object.hasOwn(plan.idlers, word));
   return idler === undefined ? ["loops", loop] : ["idlers", idler, "at"];
 }
 

@@ -98,7 +98,7 @@ function topOf({ pulley }: Strip, { groove, rim }: BeltNode): number | undefined
   return pulley === undefined ? undefined : pulley.plane + groove / 2 + rim;
 }
 
-/** Bars that stand in the belt's plane: from its spans, and from the pulleys and idlers that no foot's check looks at. */
+/** Bars that stand in the belt's plane: from its spans, motor pulley and idlers; a foot checks its own. */
 function toBars(plan: Plan, strip: Strip): BeltGap[] {
   const heights = heightsOf(strip);
   if (heights === undefined) return [];

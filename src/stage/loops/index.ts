@@ -6,7 +6,7 @@ import type { BeltGap, BeltNode, LoopChoice, MotorPulley } from "../machine.ts";
 import type { Plan } from "../schema/index.ts";
 import { stageDefect } from "../stage-defects.ts";
 import { assemblyNotes } from "./assembly.ts";
-import { beltDefects } from "./checks.ts";
+import { beltDefects, meshOf } from "./checks.ts";
 import { gapDefects } from "./gap-defects.ts";
 import { gapsOf } from "./gaps.ts";
 import { motorSection } from "./motor-pull.ts";
@@ -53,6 +53,7 @@ function choiceOf({ ordered, nodes, belt, tried, chosen, slide }: SolvedLoop, ga
     loop: ordered.name,
     nodes,
     belt,
+    meshes: nodes.map((node, at) => meshOf(node, belt.wraps[at] as number)),
     nominal: ordered.nominal.length,
     stock: tried.map(({ loop }) => loop),
     bought: chosen?.loop.length,

@@ -38,7 +38,7 @@ export interface Tried {
   readonly lost: string | undefined;
 }
 
-/** Returns the loops one can get, mm: the plan's, else the usual ones, else every whole number of teeth near a length. */
+/** Returns the loops one can get, mm: the plan's, else the usual ones, else any whole number of teeth. */
 export function stockOf(
   loop: PlanLoop,
   near: number,

@@ -27,7 +27,7 @@ export function stripOf({ ordered, nodes, belt }: SolvedLoop, pulleys: readonly 
   return { name, nodes, spans: belt.spans, width: plan.width, thickness, inner: teeth - 1, outer: back - 1, pulley };
 }
 
-/** Returns the span of a belt that passes a place nearest: which, how far its pitch line is, and the belt beyond that. */
+/** Returns the span of a belt that passes a place nearest: which, its pitch line's distance, the belt beyond. */
 export function nearestSpan(strip: Strip, point: Point): { at: number; distance: number; beyond: number } {
   const distances = strip.spans.map((span) => distanceToSegment(point, span));
   const at = distances.indexOf(Math.min(...distances));

@@ -5,9 +5,9 @@ import type { Diagnostic } from "../../../src/core/diagnostic.ts";
 import { bodiesOf } from "../../../src/stage/bodies/index.ts";
 import type { Stage } from "../../../src/stage/index.ts";
 import type { PlacedPart } from "../../../src/stage/machine.ts";
+import { handPlan } from "../../support/hand-plan.ts";
 import { handStage, printerOf } from "../../support/hand-stage.ts";
 import { kernel } from "../../support/kernel.ts";
-import { widePlan } from "../../support/plans.ts";
 import { laidDifferently } from "../../support/turned-stage.ts";
 
 const faultsOf = (stage: Stage): Diagnostic[] => assemblyFaults(stage, printerOf, kernel);
@@ -16,7 +16,7 @@ const briefly = (stage: Stage) => faultsOf(stage).map(({ name, level, path }) =>
 /** Bars are changed in the plan alone: nothing else of a machine put together by hand follows them. */
 function withBars(bars: Readonly<Record<string, unknown>>): Stage {
   const stage = handStage();
-  return { ...stage, plan: { ...stage.plan, bars: widePlan({ bars }).bars } };
+  return { ...stage, plan: { ...stage.plan, bars: handPlan({ bars }).bars } };
 }
 
 function withFoot(screw: string, move: (part: PlacedPart) => PlacedPart): Stage {
@@ -94,6 +94,25 @@ describe("a whole machine", () => {
     // The pulley of A ends at 27: hub down, 17 high from 10.
     const near = withBars({ low: { bar: "20x20 slot 6", from: [157, 62, 39], to: [300, 62, 39], moves: true } });
     expect(briefly(near)).toContainEqual(["stage-meets-foot", "error", "bars.low"]);
+  });
+
+  test("whose belts are too close is told so once, by the arithmetic or by its bodies", () => {
+    const pulleys = [
+      { loop: "low", pulley: "20 teeth 2 mm", hub: "down" },
+      { loop: "high", pulley: "20 teeth 2 mm", hub: "up", gap: 0, commonFlange: true },
+    ];
+    const stage = handStage({ plan: { motor: { pulleys }, loops: { low: { width: 6.8 }, high: { width: 6.8 } } } });
+    const close = ["belts-too-close", "warning", "loops.low"];
+    // Planes 8 mm apart.
+    expect(briefly(stage)).toContainEqual(close);
+    expect(faultsOf(stage).find(({ name }) => name === "belts-too-close")?.says).toBe(
+      "belt low and belt high leave 1.20 mm of air between them, under 2 mm",
+    );
+    const told = (says: string): Diagnostic[] => [
+      { name: "belts-too-close", level: "warning", path: ["loops", "low"], says, why: "", set: "" },
+    ];
+    expect(briefly({ ...stage, diagnostics: told("low and high pass with 1.2 mm of air") })).not.toContainEqual(close);
+    expect(briefly({ ...stage, diagnostics: told("low and third pass with 1.2 mm of air") })).toContainEqual(close);
   });
 
   test("is the same however it is turned and mirrored: same clashes, as deep and as large", () => {

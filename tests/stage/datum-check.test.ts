@@ -2,8 +2,8 @@ import { describe, expect, test } from "vitest";
 import type { Stage } from "../../src/stage/index.ts";
 import type { PlacedPart } from "../../src/stage/machine.ts";
 import { datumFaults, SOUND } from "../support/datum-check.ts";
+import { handPlan } from "../support/hand-plan.ts";
 import { type HandChanges, handStage, printerOf } from "../support/hand-stage.ts";
-import { widePlan } from "../support/plans.ts";
 
 const faultsOf = (stage: Stage) => datumFaults(stage, printerOf);
 const changed = (changes: HandChanges) => faultsOf(handStage(changes));
@@ -12,7 +12,7 @@ const changed = (changes: HandChanges) => faultsOf(handStage(changes));
 const FRONT_SPAN = 62 - 36 / Math.PI;
 
 function withPost(x: number, y: number): Stage {
-  const { bars } = widePlan({ bars: { stray: { bar: "20x20 slot 6", from: [x, y, 0], to: [x, y, 200] } } });
+  const { bars } = handPlan({ bars: { stray: { bar: "20x20 slot 6", from: [x, y, 0], to: [x, y, 200] } } });
   const stage = handStage();
   return { ...stage, plan: { ...stage.plan, bars } };
 }
@@ -81,7 +81,7 @@ describe("the check from placed datums alone", () => {
   });
 
   test("finds a span that runs through a screw of another loop", () => {
-    const { screws } = widePlan({ screws: { D: { at: [300, FRONT_SPAN + 4], length: 300, bar: "front" } } });
+    const { screws } = handPlan({ screws: { D: { at: [300, FRONT_SPAN + 4], length: 300, bar: "front" } } });
     const stage = handStage();
     const faults = faultsOf({ ...stage, plan: { ...stage.plan, screws } });
     // 4 mm off the pitch line, less 4 mm of screw and 1.004 mm of belt.

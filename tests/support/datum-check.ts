@@ -8,7 +8,7 @@ import { levelOf, onMotor, onScrew, type Pulley, STEP, sizesOf, type Walked, wal
  */
 
 /** What must hold in a machine without errors. mm, deg */
-export const SOUND = { belts: 1, flange: 0.5, beside: 0, slope: 0.25, above: 0.8, round: 1 };
+export const SOUND = { belts: 1, flange: 0.5, beside: 0.3, slope: 0.25, above: 0.8, round: 1 };
 export type Sound = typeof SOUND;
 
 /** Returns everything that is wrong, in words; nothing for a sound machine. */

@@ -6,6 +6,9 @@ import { kernel } from "./kernel.ts";
 /** What the mesh of a round room may be inside of it, and what rounding may do, mm. */
 const PLAY = 0.06;
 
+/** Chord tolerance of printed parts, of which only the corners are looked at, mm. */
+const COARSE = 0.05;
+
 /** Air that pulleys and belts need, along the axis and round them, mm. */
 interface Air {
   readonly above: number;
@@ -102,7 +105,7 @@ function cornersOf({ family, parameters, placement }: PlacedPart, printer: Print
   const [c, s] = [Math.cos((placement.angle * Math.PI) / 180), Math.sin((placement.angle * Math.PI) / 180)];
   const [ox, oy, oz] = placement.origin;
   return pieces.flatMap(({ solid }) => {
-    const { positions } = kernel.build(solid, (body) => body.mesh());
+    const { positions } = kernel.build(solid, (body) => body.mesh(), COARSE);
     return Array.from({ length: positions.length / 3 }, (_, corner): Corner => {
       const [px = 0, py = 0, pz = 0] = positions.subarray(3 * corner, 3 * corner + 3);
       const [x, y, z] = placement.upright === true ? [px, -pz, py] : [px, py, pz];

@@ -1,6 +1,5 @@
 import { isRefusal, results } from "../../src/core/calculation.ts";
 import { beltLoop } from "../../src/mechanics/belt-loop.ts";
-import type { MeshedNode } from "../../src/mechanics/idler-duties.ts";
 import { pitchRadius } from "../../src/mechanics/pitch-radius.ts";
 import { derive as deriveFoot } from "../../src/parts/screw-foot/derive/index.ts";
 import { screwFoot } from "../../src/parts/screw-foot/index.ts";
@@ -11,8 +10,7 @@ import { derive as deriveWheels } from "../../src/parts/wheel-plate/derive.ts";
 import { schema as wheelSchema } from "../../src/parts/wheel-plate/parameters.ts";
 import type { Plan, Stage } from "../../src/stage/index.ts";
 import type { FootChoice, LoopChoice, MotorPulley, PlacedPart } from "../../src/stage/machine.ts";
-import { beltNode } from "./belt-node.ts";
-import { widePlan } from "./plans.ts";
+import { handPlan } from "./hand-plan.ts";
 import { printerWith } from "./printer.ts";
 
 export const PRINTER = printerWith();
@@ -37,7 +35,7 @@ const FACING: Readonly<Record<string, number>> = { A: 0, B: 0, C: 180 };
  * pulleys stacked tooth end to tooth end, three feet on the sides of their bars, three tram mounts, two carriages.
  */
 export function handStage(changes: HandChanges = {}): Stage {
-  const plan = widePlan(changes.plan);
+  const plan = handPlan(changes.plan);
   const pulleys = motorStack(plan);
   const loops = Object.keys(plan.loops).map((name) => loopOf(plan, name));
   const feet = Object.keys(plan.screws).map((screw) => footOf(plan, screw, pulleys, loops, changes.feet?.[screw]));
@@ -57,16 +55,19 @@ function motorStack({ motor }: Plan): MotorPulley[] {
 }
 
 function loopOf(plan: Plan, loop: string): LoopChoice {
-  const nodes = (ORDER[loop] ?? []).map((name): MeshedNode => {
+  const nodes = (ORDER[loop] ?? []).map((name) => {
     const motor = plan.motor.pulleys.find((one) => one.loop === loop)?.pulley.values;
     const teeth = name === "motor" ? (motor?.teeth ?? 20) : 36;
     const [x, y] = name === "motor" ? plan.motor.at : (plan.screws[name]?.at ?? [0, 0]);
-    return { name, x, y, teeth, inside: true, radius: results(pitchRadius, { teeth, pitch: 2 }).radius };
+    const body = { flange: name === "motor" ? 8 : 13.5, groove: 7, rim: 1, pitch: 2 };
+    const kind: "motor" | "screw" = name === "motor" ? "motor" : "screw";
+    const { radius } = results(pitchRadius, { teeth, pitch: 2 });
+    return { name, x, y, teeth, inside: true, radius, kind, ...body };
   });
   const belt = beltLoop(nodes);
   if (isRefusal(belt)) throw new Error(`${loop}: ${belt.refused}`);
-  const placed = nodes.map((node) => beltNode(node));
-  return { loop, nodes: placed, belt, nominal: belt.length, stock: [], bought: undefined, slid: undefined, gaps: [] };
+  const choice = { loop, nodes, belt, nominal: belt.length, stock: [], bought: undefined, slid: undefined, gaps: [], meshes: [] };
+  return choice;
 }
 
 function footOf(

@@ -8,7 +8,10 @@ import { type Narrow, narrowGaps } from "./gaps.ts";
 
 const AXES = ["x", "y", "z"] as const;
 
-/** Returns what stands in one another in the assembled machine, and which gaps are too small. */
+/**
+ * Returns what stands in one another in the assembled machine, and which gaps are too small, less the gaps that the
+ * stage tells of already: its arithmetic and the bodies find the same.
+ */
 export function assemblyFaults(stage: Stage, printer: PrinterOf, kernel: Kernel): Diagnostic[] {
   const { plan } = stage;
   const bodies = bodiesOf(stage, printer);
@@ -16,8 +19,17 @@ export function assemblyFaults(stage: Stage, printer: PrinterOf, kernel: Kernel)
     const clashes = clashesOf(bodies, plan.travel.lift, hall);
     const clashing = (first: Body, second: Body) =>
       clashes.some((clash) => clash.first === first && clash.second === second);
-    const gaps = narrowGaps(bodies, hall, clashing);
+    const gaps = narrowGaps(bodies, hall, clashing).filter((gap) => !isTold(gap, stage.diagnostics));
     return [...clashes.map((clash) => clashFault(clash, plan)), ...gaps.map((gap) => gapFault(gap, plan))];
+  });
+}
+
+/** Whether the same defect is told of the same two, each by a name of what it belongs to. */
+function isTold({ rule, first, second }: Narrow, told: readonly Diagnostic[]): boolean {
+  return told.some(({ name, says }) => {
+    const words = new Set(says.split(/[^A-Za-z0-9-]+/));
+    const mentions = ({ belongsTo }: Body) => belongsTo.some((member) => words.has(member.split(" ").at(-1) ?? ""));
+    return name === rule.name && mentions(first) && mentions(second);
   });
 }
 

@@ -8,24 +8,6 @@ export const BODY_DEFECTS = {
     set: "the place of one of the two, by what the message says they are deep in one another",
     excusable: true,
   },
-  "belts-too-close": {
-    what: "two belts pass each other with too little air",
-    why: "belts flutter and wander between their flanges; two that touch wear each other through",
-    set: "gap: of the upper pulley on the motor, so that the planes of the belts lie farther apart",
-    excusable: true,
-  },
-  "belt-too-near-foreign-flange": {
-    what: "a belt passes a pulley or idler of another loop with too little air",
-    why: "a flange that turns against the edge of a belt saws it through",
-    set: "gap: of the upper pulley on the motor, or hub: of the pulley the belt passes",
-    excusable: true,
-  },
-  "pulley-bodies-collide": {
-    what: "two pulleys or idlers on different axes stand with too little air between them",
-    why: "flanges run out and axes lean under the belt's pull, and then they grind",
-    set: "at: of one of the two, or a smaller pulley",
-    excusable: true,
-  },
   "belt-too-near-bracket": {
     what: "a belt passes a printed part with too little air",
     why: "a belt that rubs on plastic cuts into it, and the dust gets between the teeth",

@@ -5,9 +5,9 @@ import type { Diagnostic } from "../../../src/core/diagnostic.ts";
 import { bodiesOf } from "../../../src/stage/bodies/index.ts";
 import type { Stage } from "../../../src/stage/index.ts";
 import type { PlacedPart } from "../../../src/stage/machine.ts";
+import { handPlan } from "../../support/hand-plan.ts";
 import { handStage, printerOf } from "../../support/hand-stage.ts";
 import { kernel } from "../../support/kernel.ts";
-import { widePlan } from "../../support/plans.ts";
 import { laidDifferently } from "../../support/turned-stage.ts";
 
 const faultsOf = (stage: Stage): Diagnostic[] => assemblyFaults(stage, printerOf, kernel);
@@ -16,7 +16,7 @@ const briefly = (stage: Stage) => faultsOf(stage).map(({ name, level, path }) =>
 /** Bars are changed in the plan alone: nothing else of a machine put together by hand follows them. */
 function withBars(bars: Readonly<Record<string, unknown>>): Stage {
   const stage = handStage();
-  return { ...stage, plan: { ...stage.plan, bars: widePlan({ bars }).bars } };
+  return { ...stage, plan: { ...stage.plan, bars: handPlan({ bars }).bars } };
 }
 
 function withFoot(screw: string, move: (part: PlacedPart) => PlacedPart): Stage {
@@ -96,6 +96,25 @@ describe("a whole machine", () => {
     expect(briefly(near)).toContainEqual(["stage-meets-foot", "error", "bars.low"]);
   });
 
+  test("whose belts are too close is told so once, by the arithmetic or by its bodies", () => {
+    const pulleys = [
+      { loop: "low", pulley: "20 teeth 2 mm", hub: "down" },
+      { loop: "high", pulley: "20 teeth 2 mm", hub: "up", gap: 0, commonFlange: true },
+    ];
+    const stage = handStage({ plan: { motor: { pulleys }, loops: { low: { width: 6.8 }, high: { width: 6.8 } } } });
+    const close = ["belts-too-close", "warning", "loops.low"];
+    // Planes 8 mm apart.
+    expect(briefly(stage)).toContainEqual(close);
+    expect(faultsOf(stage).find(({ name }) => name === "belts-too-close")?.says).toBe(
+      "belt low and belt high leave 1.20 mm of air between them, under 2 mm",
+    );
+    const told = (says: string): Diagnostic[] => [
+      { name: "belts-too-close", level: "warning", path: ["loops", "low"], says, why: "", set: "" },
+    ];
+    expect(briefly({ ...stage, diagnostics: told("low and high pass with 1.2 mm of air") })).not.toContainEqual(close);
+    expect(briefly({ ...stage, diagnostics: told("low and third pass with 1.2 mm of air") })).toContainEqual(close);
+  });
+
   test("is the same however it is turned and mirrored: same clashes, as deep and as large", () => {
     const y = 62 - 36 / Math.PI;
     const faulty = withBars({ stray: { bar: "20x20 slot 6", from: [300, y, 0], to: [300, y, 90] } });
@@ -112,14 +131,16 @@ describe("a whole machine", () => {
     for (const stage of [faulty, feet]) {
       const wanted = found(stage);
       expect(wanted.length).toBeGreaterThan(0);
-      for (const quarters of [1, 2, 3] as const) {
-        for (const mirror of [false, true]) {
-          const others = found(laidDifferently(stage, quarters, mirror));
-          expect(others.map(({ pair, height }) => [pair, height])).toEqual(wanted.map((one) => [one.pair, one.height]));
-          for (const [index, { depth, volume }] of others.entries()) {
-            expect(depth).toBeCloseTo(wanted[index]?.depth ?? 0, 1);
-            expect(Math.abs(volume / (wanted[index]?.volume ?? 0) - 1)).toBeLessThan(0.05);
-          }
+      for (const [quarters, mirror] of [
+        [1, false],
+        [2, true],
+        [3, true],
+      ] as const) {
+        const others = found(laidDifferently(stage, quarters, mirror));
+        expect(others.map(({ pair, height }) => [pair, height])).toEqual(wanted.map((one) => [one.pair, one.height]));
+        for (const [index, { depth, volume }] of others.entries()) {
+          expect(depth).toBeCloseTo(wanted[index]?.depth ?? 0, 1);
+          expect(Math.abs(volume / (wanted[index]?.volume ?? 0) - 1)).toBeLessThan(0.05);
         }
       }
     }

@@ -13,7 +13,8 @@ function named(name: string, among: readonly Body[] = bodies): Body {
   return body;
 }
 
-const meshOf = (body: Body) => kernel.build(body.solid, (built) => ({ mesh: built.mesh(), box: built.box() }), 0.001);
+const meshOf = (body: Body, fine = 0.001) =>
+  kernel.build(body.solid, (built) => ({ mesh: built.mesh(), box: built.box() }), fine);
 const heights = (body: Body) => {
   const { min, max } = meshOf(body).box;
   return [min[2], max[2]];
@@ -23,7 +24,7 @@ describe("the bodies of a machine put together by hand", () => {
   test("are each named once, closed, and inside their boxes", () => {
     expect(new Set(bodies.map(({ name }) => name)).size).toBe(bodies.length);
     for (const body of bodies) {
-      const { mesh, box } = meshOf(body);
+      const { mesh, box } = meshOf(body, 0.02);
       expect(meshVolume(mesh)).toBeGreaterThan(1);
       for (const axis of [0, 1, 2] as const) {
         expect(body.box.min[axis]).toBeLessThanOrEqual(box.min[axis] + 1e-4);

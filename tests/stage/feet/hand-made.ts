@@ -22,6 +22,7 @@ export function handLoop(loop: string, nodes: readonly MeshedNode[]): LoopChoice
     bought: undefined,
     slid: undefined,
     gaps: [],
+    meshes: [],
   };
 }
 

@@ -58,7 +58,8 @@ interface On {
 function asked(plan: Plan, name: string, mount: Mount, { bar, barName, place, kind }: On) {
   const path = ["plate", "mounts", name];
   const { plate } = plan;
-  const growth = growthOf(plan)[name] ?? { growth: 0, direction: 0 };
+  const growth = growthOf(plan)[name];
+  const angle = growth?.direction === undefined ? undefined : wrapped(growth.direction - place.angle);
   const types = Object.values(plate.mounts).map(({ type }) => type);
   const follows = (value: unknown, ...where: string[]) => ({ value, path: where });
   const under = bar.from[2];
@@ -76,7 +77,7 @@ function asked(plan: Plan, name: string, mount: Mount, { bar, barName, place, ki
       plate: follows(plate.thickness, "plate", "thickness"),
       plateTemperature: follows(plate.temperature, "plate", "temperature"),
       ambient: follows(plate.ambient, "plate", "ambient"),
-      growthAngle: { value: wrapped(growth.direction - place.angle), path: [...path, "at"] },
+      growthAngle: { value: angle, path: [...path, "at"] },
       allTypes: follows(allTypes(types), "plate", "mounts"),
       mountNumber: { value: numberOf(plan, name), path },
       count: { value: 1, path },
@@ -84,7 +85,7 @@ function asked(plan: Plan, name: string, mount: Mount, { bar, barName, place, ki
     usual: {
       mount: { value: kind, path },
       share: follows(rounded(Math.max(1, plateShares(plan)[name] ?? 1), 2), "plate", "size"),
-      growth: { value: rounded(Math.abs(growth.growth), 3), path: [...path, "at"] },
+      growth: { value: rounded(Math.min(5, Math.abs(growth?.growth ?? 0)), 3), path: [...path, "at"] },
       reach: { value: place.room >= 8 ? rounded(place.room, 3) : undefined, path: [...path, "at"] },
       roomBelow: { value: rounded(Math.min(500, Math.max(0, under)), 1), path: ["bars", barName, "from"] },
       stock: { value: plan.stock.bolts?.filter((length) => length >= 6), path: ["stock", "bolts"] },

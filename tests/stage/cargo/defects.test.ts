@@ -33,6 +33,8 @@ const TRIPS: readonly (readonly [keyof typeof CARGO_DEFECTS, Level, string, Chan
   ["four-screws-share-by-twist", "warning", "screws", { screws: { D: { at: [150, 498], length: 420 } } }],
   ["screws-not-in-step", "error", "screws.B.screw", { screws: { B: { screw: "Tr8x8(P2)" } } }],
   ["screws-not-in-step", "error", "screws.C.hand", { screws: { C: { hand: "left" } } }],
+  ["drive-not-resolved", "error", "motor.stepAngle", { motor: { stepAngle: 1.7 } }],
+  ["drive-not-resolved", "error", "motor.microsteps", { motor: { microsteps: 12 } }],
   ["layer-heights-off-full-steps", "warning", "layers.1", { layers: [0.2, 0.123] }],
   ["motor-torque-short", "error", "motor.torque", { motor: { torque: "0.02 N m" } }],
   ["motor-torque-short", "warning", "motor.torque", { motor: { torque: "0.06 N m" } }],

@@ -2,7 +2,7 @@ import * as z from "zod";
 import type { DefectName } from "../core/defects.ts";
 import type { Diagnostic } from "../core/diagnostic.ts";
 import { type Printer, printerSchema } from "../printing/printer.ts";
-import { complaintsOf, unresolved } from "../parts/issue.ts";
+import { complaintsOf, unresolved } from "../parts/complaints.ts";
 import { format, locatedIn, newerFormat, noKeys, type Read } from "./part-preset.ts";
 import type { YamlFile } from "./read.ts";
 

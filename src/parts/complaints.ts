@@ -3,7 +3,7 @@ import { type DefectName, defect } from "../core/defects.ts";
 import type { Diagnostic, Path } from "../core/diagnostic.ts";
 import { nearest } from "../core/nearest.ts";
 import { type ComplaintParams, metaOf, presented } from "../core/parameter.ts";
-import { bare, keysAt, schemaAt, valueAt } from "./walk.ts";
+import { bare, keysAt, schemaAt, valueAt } from "./schema-walk.ts";
 
 const STRANGE_KEY = "a misspelled key would leave the default in its place without a word";
 

@@ -1,8 +1,8 @@
 import { resolve } from "node:path";
 import type { Request } from "../build/request.ts";
 import type { Diagnostic } from "../core/diagnostic.ts";
-import { FAMILIES } from "../parts/index.ts";
 import { unresolved } from "../parts/complaints.ts";
+import { FAMILIES } from "../parts/index.ts";
 import { locatedIn, type PartPreset, parseParameters, readPartPreset, slugFrom } from "../presets/part-preset.ts";
 import { readPrinterPreset } from "../presets/printer-preset.ts";
 import { type Located, readValue, readYaml, type YamlFile } from "../presets/read.ts";

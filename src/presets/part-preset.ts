@@ -2,9 +2,9 @@ import * as z from "zod";
 import type { Diagnostic, Path } from "../core/diagnostic.ts";
 import { nearest } from "../core/nearest.ts";
 import { presented } from "../core/parameter.ts";
+import { complaintsOf, unresolved } from "../parts/complaints.ts";
 import type { AnyFamily } from "../parts/family.ts";
 import { FAMILIES } from "../parts/index.ts";
-import { complaintsOf, unresolved } from "../parts/complaints.ts";
 import { type Located, TOP, type YamlFile } from "./read.ts";
 
 /** The only format there is so far. */

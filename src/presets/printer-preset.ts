@@ -1,8 +1,8 @@
 import * as z from "zod";
 import type { DefectName } from "../core/defects.ts";
 import type { Diagnostic } from "../core/diagnostic.ts";
-import { type Printer, printerSchema } from "../printing/printer.ts";
 import { complaintsOf, unresolved } from "../parts/complaints.ts";
+import { type Printer, printerSchema } from "../printing/printer.ts";
 import { format, locatedIn, newerFormat, noKeys, type Read } from "./part-preset.ts";
 import type { YamlFile } from "./read.ts";
 

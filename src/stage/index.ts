@@ -1,8 +1,10 @@
 import { hasErrors } from "../core/diagnostic.ts";
 import { shareLoads } from "./cargo/index.ts";
 import { structure } from "./cargo/structure.ts";
+import { withCures } from "./feet/cures.ts";
 import { chooseFeet } from "./feet/index.ts";
 import { motorPulleys } from "./feet/motor-pulleys.ts";
+import { frameDefects } from "./frame/frame-defects.ts";
 import { wrongReferences } from "./frame/references.ts";
 import { solveLoops } from "./loops/index.ts";
 import type { PrinterOf, Stage } from "./machine.ts";
@@ -13,11 +15,19 @@ export type { Fact, Section } from "./fact.ts";
 export type { PlacedPart, PrinterOf, Stage } from "./machine.ts";
 export { type Plan, schema as planSchema } from "./schema/index.ts";
 
-/** Works out a whole machine from its plan: planes, loops, loads, feet and all parts. Never throws. */
+/**
+ * Works out a whole machine from its plan: planes, loops, loads, feet and all parts. Where a foot cannot be built, the
+ * ways out are tried by working out the changed plans. Never throws.
+ */
 export function deriveStage(plan: Plan, printer: PrinterOf): Stage {
+  return withCures(deriveOnce(plan, printer), (changed) => deriveOnce(changed, printer));
+}
+
+function deriveOnce(plan: Plan, printer: PrinterOf): Stage {
   const strangers = wrongReferences(plan);
+  const bodies = frameDefects(plan);
   const nothing = { plan, pulleys: [], loops: [], loads: undefined, feet: [], parts: [], sections: [] };
-  if (hasErrors(strangers)) return { ...nothing, diagnostics: strangers };
+  if (hasErrors(strangers)) return { ...nothing, diagnostics: [...strangers, ...bodies] };
   const drive = motorPulleys(plan);
   const belts = solveLoops(plan, drive.pulleys);
   const cargo = shareLoads(plan);
@@ -29,6 +39,6 @@ export function deriveStage(plan: Plan, printer: PrinterOf): Stage {
     ...found,
     parts: made.parts,
     sections: topics.flatMap(({ sections }) => sections),
-    diagnostics: [...strangers, ...topics.flatMap(({ diagnostics }) => diagnostics)],
+    diagnostics: [...strangers, ...bodies, ...topics.flatMap(({ diagnostics }) => diagnostics)],
   };
 }

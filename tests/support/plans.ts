@@ -26,6 +26,7 @@ export const WIDE = {
   foot: { thrust: "collar", pulley: "36 teeth 2 mm", material: "PETG" },
   travel: { lowest: 100, lift: 220, nut: 125 },
   motor: {
+    motor: { row: "NEMA 17", shaftLength: 42 },
     at: [380, 400],
     plateTop: 10,
     pulleys: [

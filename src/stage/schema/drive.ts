@@ -20,6 +20,7 @@ const motor = z.strictObject({
   motor: hardware(MOTORS, "the motor").default(itemOf(row(MOTORS, "NEMA 17"))),
   at: spot,
   plateTop: mm("z_m", "top of the plate the motor hangs from", -300, 500).default(0),
+  plate: mm("t_m", "from the motor's face up to the top of that plate", 0, 30).default(6),
   pulleys: z.array(motorPulley).min(1).max(3),
   torque: torque({
     symbol: "T_m",

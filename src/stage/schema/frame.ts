@@ -2,7 +2,7 @@ import * as z from "zod";
 import { BARS } from "../../catalogue/bars.ts";
 import { SCREWS } from "../../catalogue/screws.ts";
 import { itemOf } from "../../core/item.ts";
-import { choice, flag, hardware } from "../../core/parameter.ts";
+import { angle, choice, flag, hardware } from "../../core/parameter.ts";
 import { row } from "../../core/table.ts";
 import { mm, named, parameters, place, spot, thing } from "./words.ts";
 
@@ -10,7 +10,11 @@ const bar = z.strictObject({
   bar: hardware(BARS, "the bar"),
   from: place,
   to: place,
-  turned: flag("turned", "a level bar of oblong section that lies on its broad side").default(false),
+  turned: flag(
+    "turned",
+    "a level bar that lies on its broad side, or an upright one with width and height exchanged",
+  ).default(false),
+  facing: angle({ symbol: "psi", meaning: "an upright bar: direction of its width", min: -360, max: 360 }).default(0),
   moves: flag(
     "moves",
     "whether the bar is part of the stage; then it is placed as at the bottom of the travel",

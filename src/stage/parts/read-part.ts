@@ -1,7 +1,7 @@
 import type { Diagnostic, Path } from "../../core/diagnostic.ts";
 import type { Item } from "../../core/item.ts";
-import type { AnyFamily } from "../../parts/family.ts";
 import { complaintsOf } from "../../parts/complaints.ts";
+import type { AnyFamily } from "../../parts/family.ts";
 import type { PlacedPart } from "../machine.ts";
 import { told } from "../worked.ts";
 import { placeIn } from "./design-of.ts";

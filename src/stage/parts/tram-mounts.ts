@@ -30,14 +30,8 @@ function bracket(plan: Plan, name: string, printer: Printer): Made {
   const path = ["plate", "mounts", name];
   const barName = mount.bar ?? nearestMovingBar(plan, { x: mount.at[0], y: mount.at[1] });
   const bar = barName === undefined ? undefined : plan.bars[barName];
-  if (barName === undefined || bar === undefined || !bar.moves || !isLevel(bar)) {
-    const says =
-      barName === undefined
-        ? `mount ${name} has no bar, and none moves`
-        : `${barName} of mount ${name} is no level bar that moves`;
-    const set = "bar: a level bar of the stage, with moves: true";
-    return { parts: [], diagnostics: told("mount-without-bar", [...path, "bar"], { level: "error", says, set }) };
-  }
+  // Another bar than a level one that moves is told of among the references.
+  if (barName === undefined || bar === undefined || !isLevel(bar)) return { parts: [], diagnostics: [] };
   const kind = String(mount.parameters.mount ?? plan.mount.mount ?? "on-side");
   const place = mountPlace(bar, { x: mount.at[0], y: mount.at[1] }, kind);
   const { part, diagnostics } = readPart(asked(plan, name, mount, { bar, barName, place, kind }));

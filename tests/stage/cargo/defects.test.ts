@@ -52,7 +52,6 @@ const TRIPS: readonly (readonly [keyof typeof CARGO_DEFECTS, Level, string, Chan
   ["plate-shifts-on-springs", "warning", "plate.mounts", { plate: { sheet: "8 kg" } }],
   ["mount-too-near-bar", "error", "plate.mounts.one.at", { plate: { mounts: { one: { at: [200, 120] } } } }],
   ["mount-too-near-bar", "warning", "plate.mounts.one.at", { plate: { mounts: { one: { at: [200, 130.2] } } } }],
-  ["mount-without-bar", "error", "plate.mounts.one.bar", { plate: { mounts: { one: { bar: "front" } } } }],
   ["hole-under-heater", "error", "plate.mounts.one.at", { plate: { heater: { size: [400, 310] } } }],
   [
     "hole-under-heater",
@@ -71,7 +70,6 @@ const TRIPS: readonly (readonly [keyof typeof CARGO_DEFECTS, Level, string, Chan
   ["stuck-heater-overheats-plate", "warning", "plate.heater.power", {}],
   ["stage-tip-sags-with-print", "error", "bars.arm-front.bar", { print: "10 kg" }],
   ["stage-tip-sags-with-print", "warning", "bars.arm-front.bar", { print: "2.5 kg" }],
-  ["carriage-post-not-upright", "error", "carriages.left.post", { carriages: { left: { post: "left" } } }],
   [
     "arm-off-carriage",
     "error",

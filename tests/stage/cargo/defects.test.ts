@@ -1,16 +1,12 @@
 import { describe, expect, it } from "vitest";
 import type { Diagnostic, Level } from "../../../src/core/diagnostic.ts";
 import { CARGO_DEFECTS } from "../../../src/stage/cargo/cargo-defects.ts";
-import { deriveStage } from "../../../src/stage/index.ts";
-import { widePlan } from "../../support/plans.ts";
-import { printerWith } from "../../support/printer.ts";
+import { wide } from "./stages.ts";
 
 type Changes = Readonly<Record<string, unknown>>;
 
-const PRINTER = printerWith();
-
 function found(changes: Changes = {}): readonly Diagnostic[] {
-  return deriveStage(widePlan(changes), () => PRINTER).diagnostics;
+  return wide(changes).diagnostics;
 }
 
 /** The smallest change of the wide machine that brings the defect about, and where in the plan it is told. */

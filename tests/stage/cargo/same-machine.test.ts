@@ -1,14 +1,13 @@
 import { describe, expect, it } from "vitest";
-import { deriveStage, planSchema, type Stage } from "../../../src/stage/index.ts";
+import { planSchema, type Stage } from "../../../src/stage/index.ts";
 import { deepMerge } from "../../support/deep-merge.ts";
 import { WIDE } from "../../support/plans.ts";
-import { printerWith } from "../../support/printer.ts";
+import { workedOut } from "./stages.ts";
 
-const PRINTER = printerWith();
 type Turn = (x: number, y: number) => [number, number];
 type Raw = Readonly<Record<string, unknown>>;
 
-const derive = (plan: Raw): Stage => deriveStage(planSchema.parse(plan), () => PRINTER);
+const derive = (plan: Raw): Stage => workedOut(planSchema.parse(plan));
 const WHOLE = derive(WIDE);
 
 /** Moves every place of a plan, and turns its boxes where the turn swaps the axes. */

@@ -36,7 +36,7 @@ export function arms(stage: SharedStage): Topic {
       plan,
       name,
       bar,
-      own.map((mount) => ({ along: beside(bar, mount).along, force: loads[mount.name] ?? 0 })),
+      own.map((mount) => ({ mount: mount.name, along: beside(bar, mount).along, force: loads[mount.name] ?? 0 })),
     );
     const total = sunk.sag + give.drop;
     const limit = atMost(Math.min(SINKS.warning, ...plan.layers.map((layer) => layer / 2)));
@@ -61,7 +61,14 @@ function barOf(plan: Plan, mount: string): string | undefined {
   return own === undefined ? undefined : (own.bar ?? nearestMovingBar(plan, { x: own.at[0], y: own.at[1] }));
 }
 
+interface Rod {
+  readonly modulus: number;
+  readonly inertia: number;
+}
+
+/** What the print puts on a mount, at worst for it, N, and where along the bar, mm. */
 interface Pressed {
+  readonly mount: string;
   readonly along: number;
   readonly force: number;
 }
@@ -81,7 +88,7 @@ function sinks(plan: Plan, name: string, bar: PlanBar, mounts: readonly Pressed[
       : undefined;
   const beyond = mounts.filter(({ along }) => along < first || along > last);
   const tips = beyond.map((each) =>
-    overhang(name, each.along < first ? first - each.along : each.along - last, each.force, span, rod),
+    overhang(each, each.along < first ? first - each.along : each.along - last, span, rod),
   );
   const sags = [middle?.values?.sag ?? 0, ...tips.map(({ sag }) => sag)];
   return { facts: [...(middle?.facts ?? []), ...tips.flatMap(({ facts }) => facts)], sag: Math.max(...sags) };
@@ -91,25 +98,19 @@ function sinks(plan: Plan, name: string, bar: PlanBar, mounts: readonly Pressed[
  * An overhang a beside a span L sinks by F a^2 (a + L)/(3 E I), as a built-in one of the length a would under
  * F (1 + L/a); without a second support the first is taken to be built in.
  */
-function overhang(
-  name: string,
-  length: number,
-  force: number,
-  span: number,
-  rod: { modulus: number; inertia: number },
-): Sunk {
+function overhang({ mount, force }: Pressed, length: number, span: number, rod: Rod): Sunk {
   const tip = worked(
     cantileverDeflection,
     { force: force * (1 + span / length), at: length, length, ...rod },
     {
-      sag: [`bar.${name}.tip-${Math.round(length)}`, `bar ${name}: sag ${length.toFixed(0)} mm beyond what holds it`],
+      sag: [`mount.${mount}.tip`, `mount ${mount}: sag of its bar, ${length.toFixed(0)} mm beyond what holds it`],
     },
   );
   const slope = worked(
     cantileverSlope,
     { force, at: length, ...rod },
     {
-      slope: [`bar.${name}.tilt-${Math.round(length)}`, `bar ${name}: tilt there, by its own bend`],
+      slope: [`mount.${mount}.tilt`, `mount ${mount}: tilt of its bar there, by its own bend`],
     },
   );
   return { facts: [...tip.facts, ...slope.facts], sag: tip.values?.sag ?? 0 };

@@ -5,7 +5,7 @@ import type { Plan, PlanBar } from "../schema/index.ts";
 const NEAR = 100;
 const PAST_END = 30;
 
-/** Returns where along a moving bar something holds it up: nuts near it, and posts of carriages it is an arm of; else its ends. mm */
+/** Returns where along a moving bar it is held up, mm: nuts near it, posts of its carriages; else its ends. */
 export function supportsAlong(plan: Plan, name: string, bar: PlanBar): readonly number[] {
   const nuts = Object.values(plan.screws).flatMap(({ at }) => {
     const { along, distance, length } = beside(bar, { x: at[0], y: at[1] });

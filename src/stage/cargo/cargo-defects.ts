@@ -39,6 +39,12 @@ export const CARGO_DEFECTS = {
     set: "screw, hand and pulley the same on all screws",
     excusable: false,
   },
+  "drive-not-resolved": {
+    what: "step angle, microsteps, teeth and lead do not give a lift per step",
+    why: "the controller cannot be told how many steps a millimetre has",
+    set: "stepAngle: and microsteps: of the motor, teeth of its pulley, lead of the screws",
+    excusable: false,
+  },
   "layer-heights-off-full-steps": {
     what: "a layer height that is asked for is no whole number of full steps",
     why: "between full steps the motor places the stage less truly, and the layers show it as bands",

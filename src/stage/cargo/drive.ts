@@ -30,8 +30,9 @@ export function drive(stage: SharedStage): Topic {
     ...drives.flatMap((each) => slipFacts(each, height)),
     ...motor.facts,
   ];
-  const lines = [heightsLine(step), ...snapLines(plan, step)];
-  const diagnostics = [...outOfStep(drives), ...offSteps(plan, step), ...motor.diagnostics];
+  const lines = step > 0 ? [heightsLine(step), ...snapLines(plan, step)] : [];
+  const layers = step > 0 ? offSteps(plan, step) : unresolved(plan, resolution.refusal?.refused);
+  const diagnostics = [...outOfStep(drives), ...layers, ...motor.diagnostics];
   return { sections: [{ title: "Drive", facts, lines }], diagnostics };
 }
 
@@ -104,6 +105,17 @@ function offSteps({ layers }: Plan, step: number): Diagnostic[] {
       limit: nearest,
       unit: "mm",
     });
+  });
+}
+
+function unresolved({ motor }: Plan, refused = "a number is missing"): Diagnostic[] {
+  const odd = !Number.isInteger(Math.log2(motor.microsteps));
+  return told("drive-not-resolved", ["motor", odd ? "microsteps" : "stepAngle"], {
+    level: "error",
+    says: `the lift per step is not known: ${refused}`,
+    set: odd
+      ? "microsteps: 16, or another power of two up to 256"
+      : "stepAngle: 1.8 or 0.9 deg, as the motor's label says",
   });
 }
 

@@ -8,8 +8,8 @@ import { worked } from "../worked.ts";
 export interface MountGrowth {
   /** Away from the fixed mount, mm. */
   readonly growth: number;
-  /** From the fixed mount, deg counter-clockwise from +x. */
-  readonly direction: number;
+  /** From the fixed mount, deg counter-clockwise from +x; the fixed one itself has none. */
+  readonly direction: number | undefined;
   readonly facts: readonly Fact[];
 }
 
@@ -30,8 +30,8 @@ export function growthOf({ plate }: Plan): Readonly<Record<string, MountGrowth>>
           travel: [`mount.${name}.travel`, `mount ${name}: half travel that a slot needs`],
         },
       );
-      const values = growth.values ?? { growth: 0, direction: 0 };
-      return [name, { growth: values.growth, direction: values.direction, facts: growth.facts }];
+      const { values, facts } = growth;
+      return [name, { growth: values?.growth ?? 0, direction: values?.direction, facts }];
     }),
   );
 }

@@ -32,12 +32,6 @@ export const PLATE_DEFECTS = {
     set: "at: further from the bar, or the bar moved",
     excusable: false,
   },
-  "mount-without-bar": {
-    what: "a mount names no bar of the stage, or one that stays where it is",
-    why: "a bracket that hangs on nothing holds no plate",
-    set: "bar: a level bar with moves: true",
-    excusable: false,
-  },
   "hole-under-heater": {
     what: "a hole of the plate lies under the heater or too near to it",
     why: "drilling cuts the heater, and a bolt under it cannot be reached",
@@ -85,12 +79,6 @@ export const PLATE_DEFECTS = {
     why: "the first layers are squashed on one side and loose on the other",
     set: "a stiffer bar, upright, or supports nearer to the mounts",
     excusable: true,
-  },
-  "carriage-post-not-upright": {
-    what: "the post of a carriage is no upright bar of the frame",
-    why: "wheels on a level bar let the stage fall",
-    set: "post: an upright bar that does not move",
-    excusable: false,
   },
   "arm-off-carriage": {
     what: "an arm does not lie on the outer face of its carriage's plate",

@@ -10,7 +10,7 @@ import { numberOf } from "./tram-mounts.ts";
 import { wheelLoads } from "./wheel-load.ts";
 import { type Carriage, carriagesOf } from "./wheels.ts";
 
-/** Stiffness of a polymer wheel that is pressed on a bar, N/mm. From memory and coarse; the share is small or it shows. */
+/** Stiffness of a polymer wheel pressed on a bar, N/mm. From memory, and coarse. */
 const WHEEL_STIFFNESS = 300;
 
 /** Returns how far the farthest mount drops because wheels and carriage plates give, from empty to full, mm. */

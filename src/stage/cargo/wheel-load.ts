@@ -12,7 +12,7 @@ export interface WheelLoad {
   readonly lever: Point;
 }
 
-/** Nuts push up and hold no moment, so the wheels hold the weight times its distance from the area between the screws. */
+/** Nuts push up and hold no moment: wheels hold the weight times its distance from the area between the screws. */
 export function wheelLoadOf(screws: readonly Support[], { name, weight, centre }: LoadCase): WheelLoad {
   const held = nearestCarried(screws, centre);
   return { name, weight, lever: { x: centre.x - held.x, y: centre.y - held.y } };

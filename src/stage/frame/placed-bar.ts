@@ -27,10 +27,11 @@ const LEAN = 1 / 200;
 
 /** Returns every bar of the plan as it stands. */
 export function placedBars({ bars }: Plan): PlacedBar[] {
-  return Object.entries(bars).map(([name, bar]) => placed(name, bar));
+  return Object.entries(bars).map(([name, bar]) => placedBar(name, bar));
 }
 
-function placed(name: string, { bar, from, to, turned, moves, facing }: PlanBar): PlacedBar {
+/** Returns a bar of the plan as it stands. */
+export function placedBar(name: string, { bar, from, to, turned, moves, facing }: PlanBar): PlacedBar {
   const way = minus(to, from);
   const length = Math.hypot(...way);
   const along = unit(way);

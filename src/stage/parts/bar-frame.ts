@@ -1,13 +1,10 @@
 import type { Point } from "../../mechanics/point.ts";
+import { placedBar } from "../frame/placed-bar.ts";
 import type { Plan, PlanBar } from "../schema/index.ts";
 
-const GUARD = 1e-6;
-
-/** Whether a bar lies level, and whether it stands upright. */
-export const isLevel = ({ from, to }: PlanBar) =>
-  Math.abs(to[2] - from[2]) < GUARD && Math.hypot(to[0] - from[0], to[1] - from[1]) > GUARD;
-export const isUpright = ({ from, to }: PlanBar) =>
-  Math.hypot(to[0] - from[0], to[1] - from[1]) < GUARD && Math.abs(to[2] - from[2]) > GUARD;
+/** Whether a bar lies level, and whether it stands upright, as the frame takes it. */
+export const isLevel = (bar: PlanBar) => placedBar("", bar).kind === "level";
+export const isUpright = (bar: PlanBar) => placedBar("", bar).kind === "upright";
 
 /** Width of a level bar as seen from above, and its height, mm. */
 export function sectionOf({ bar, turned }: PlanBar): { readonly wide: number; readonly high: number } {

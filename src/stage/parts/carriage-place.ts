@@ -1,4 +1,5 @@
 import type { Point } from "../../mechanics/point.ts";
+import { placedBar } from "../frame/placed-bar.ts";
 import type { Plan, PlanBar } from "../schema/index.ts";
 import { beside, isLevel, sectionOf } from "./bar-frame.ts";
 
@@ -39,22 +40,22 @@ export function carriagePlace(plan: Plan, name: string, post: PlanBar): Carriage
     return bar === undefined ? [] : [[arm, bar]];
   });
   const first = bars.find(([, bar]) => isLevel(bar))?.[1];
-  const away = first === undefined ? towardsPlate(plan, at) : towardsArm(first, at);
+  const away = first === undefined ? towardsPlate(plan, at, post) : towardsArm(first, at);
   const heights = bars.map(([, bar]) => bar.from[2]);
   const mean = heights.reduce((sum, each) => sum + each, 0) / Math.max(1, heights.length);
   const height = heights.length === 0 ? plan.travel.nut : mean;
-  const { width, height: deep, module } = post.bar.values;
-  const [alongX, alongY] = post.turned ? [deep, width] : [width, deep];
-  const acrossX = Math.abs(away.x) > Math.abs(away.y);
+  const { across, wide, high } = placedBar("", post);
+  const along = Math.abs(across[0] * away.x + across[1] * away.y);
+  const wideAway = along > Math.SQRT1_2;
   return {
     post: at,
     away,
     height,
     bottom: Math.min(post.from[2], post.to[2]),
     top: Math.max(post.from[2], post.to[2]),
-    width: acrossX ? alongY : alongX,
-    depth: acrossX ? alongX : alongY,
-    module,
+    width: wideAway ? high : wide,
+    depth: wideAway ? wide : high,
+    module: post.bar.values.module,
     arms: bars.map(([arm, bar]) => armOf(arm, bar, at, away)),
     armsAt: heights.map((each) => Math.round((each - height) * 1000) / 1000 + 0),
   };
@@ -65,10 +66,18 @@ function towardsArm(arm: PlanBar, at: Point): Point {
   return { x: 0 - away.x, y: 0 - away.y };
 }
 
-/** Along x or y, as the faces of an upright bar lie. */
-function towardsPlate({ plate }: Plan, at: Point): Point {
+/** Square to the face of the post that looks most towards the middle of the plate. */
+function towardsPlate({ plate }: Plan, at: Point, post: PlanBar): Point {
+  const { across } = placedBar("", post);
   const [dx, dy] = [plate.at[0] - at.x, plate.at[1] - at.y];
-  return Math.abs(dx) >= Math.abs(dy) ? { x: dx < 0 ? -1 : 1, y: 0 } : { x: 0, y: dy < 0 ? -1 : 1 };
+  const faces = [
+    { x: across[0], y: across[1] },
+    { x: 0 - across[1], y: across[0] },
+    { x: 0 - across[0], y: 0 - across[1] },
+    { x: across[1], y: 0 - across[0] },
+  ];
+  const looks = ({ x, y }: Point) => x * dx + y * dy;
+  return faces.reduce((best, face) => (looks(face) > looks(best) + 1e-9 ? face : best));
 }
 
 function armOf(name: string, bar: PlanBar, at: Point, away: Point): Arm {

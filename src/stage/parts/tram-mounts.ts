@@ -30,14 +30,8 @@ function bracket(plan: Plan, name: string, printer: Printer): Made {
   const path = ["plate", "mounts", name];
   const barName = mount.bar ?? nearestMovingBar(plan, { x: mount.at[0], y: mount.at[1] });
   const bar = barName === undefined ? undefined : plan.bars[barName];
-  if (barName === undefined || bar === undefined || !bar.moves || !isLevel(bar)) {
-    const says =
-      barName === undefined
-        ? `mount ${name} has no bar, and none moves`
-        : `${barName} of mount ${name} is no level bar that moves`;
-    const set = "bar: a level bar of the stage, with moves: true";
-    return { parts: [], diagnostics: told("mount-without-bar", [...path, "bar"], { level: "error", says, set }) };
-  }
+  // Another bar than a level one that moves is told of among the references.
+  if (barName === undefined || bar === undefined || !isLevel(bar)) return { parts: [], diagnostics: [] };
   const kind = String(mount.parameters.mount ?? plan.mount.mount ?? "on-side");
   const place = mountPlace(bar, { x: mount.at[0], y: mount.at[1] }, kind);
   const { part, diagnostics } = readPart(asked(plan, name, mount, { bar, barName, place, kind }));
@@ -58,7 +52,8 @@ interface On {
 function asked(plan: Plan, name: string, mount: Mount, { bar, barName, place, kind }: On) {
   const path = ["plate", "mounts", name];
   const { plate } = plan;
-  const growth = growthOf(plan)[name] ?? { growth: 0, direction: 0 };
+  const growth = growthOf(plan)[name];
+  const angle = growth?.direction === undefined ? undefined : wrapped(growth.direction - place.angle);
   const types = Object.values(plate.mounts).map(({ type }) => type);
   const follows = (value: unknown, ...where: string[]) => ({ value, path: where });
   const under = bar.from[2];
@@ -76,7 +71,7 @@ function asked(plan: Plan, name: string, mount: Mount, { bar, barName, place, ki
       plate: follows(plate.thickness, "plate", "thickness"),
       plateTemperature: follows(plate.temperature, "plate", "temperature"),
       ambient: follows(plate.ambient, "plate", "ambient"),
-      growthAngle: { value: wrapped(growth.direction - place.angle), path: [...path, "at"] },
+      growthAngle: { value: angle, path: [...path, "at"] },
       allTypes: follows(allTypes(types), "plate", "mounts"),
       mountNumber: { value: numberOf(plan, name), path },
       count: { value: 1, path },
@@ -84,7 +79,7 @@ function asked(plan: Plan, name: string, mount: Mount, { bar, barName, place, ki
     usual: {
       mount: { value: kind, path },
       share: follows(rounded(Math.max(1, plateShares(plan)[name] ?? 1), 2), "plate", "size"),
-      growth: { value: rounded(Math.abs(growth.growth), 3), path: [...path, "at"] },
+      growth: { value: rounded(Math.min(5, Math.abs(growth?.growth ?? 0)), 3), path: [...path, "at"] },
       reach: { value: place.room >= 8 ? rounded(place.room, 3) : undefined, path: [...path, "at"] },
       roomBelow: { value: rounded(Math.min(500, Math.max(0, under)), 1), path: ["bars", barName, "from"] },
       stock: { value: plan.stock.bolts?.filter((length) => length >= 6), path: ["stock", "bolts"] },

@@ -30,14 +30,8 @@ function plateOf(plan: Plan, name: string, printer: Printer): Made {
   const path = ["carriages", name];
   const postName = plan.carriages[name]?.post ?? "";
   const post = plan.bars[postName];
-  if (post === undefined || post.moves || !isUpright(post)) {
-    const says = `${postName}, the post of carriage ${name}, is no upright bar of the frame`;
-    const set = "post: an upright bar that does not move";
-    return {
-      parts: [],
-      diagnostics: told("carriage-post-not-upright", [...path, "post"], { level: "error", says, set }),
-    };
-  }
+  // Another bar than an upright one that stands still is told of among the references.
+  if (post === undefined || !isUpright(post)) return { parts: [], diagnostics: [] };
   const place = carriagePlace(plan, name, post);
   const rough = readPart(asked(plan, name, place, undefined));
   if (rough.part === undefined) return { parts: [], diagnostics: rough.diagnostics };

@@ -177,7 +177,7 @@ describe("what the plan says of a foot", () => {
     expect(part.parameters.bearingToNut).toBeCloseTo(125 - 4.5 - 3.5, 9);
     // The foot's y points to +x of the machine: the post at (15, 280) stands 50 along its -x and 40 behind it.
     expect(part.placement.angle).toBe(270);
-    expect(part.parameters.framePosts).toEqual([{ x: -50, y: -40, width: 30 }]);
+    expect(part.parameters.framePosts).toEqual([{ x: -50, y: -40, width: 20 }]);
   });
 
   test("what is not known yet is the family's default", () => {

@@ -22,7 +22,7 @@ export interface Compared {
   readonly parts: readonly StagePart[];
 }
 
-/** The highest shim that is worth it, mm; the share of its width by which a bearing must still be held. Design rules. */
+/** The highest shim that is worth it, mm; the share of its width that must still hold a bearing. Design rules. */
 const HIGHEST_SHIM = 3;
 const HELD = 0.6;
 
@@ -76,7 +76,7 @@ function judged(was: StagePart, part: StagePart, before: Stage, after: Stage): J
 const told = (keys: readonly string[]) =>
   keys.length === 0 ? "the printer's settings differ" : `${keys.join(", ")} differ`;
 
-/** Returns how the old print can carry the pulley at its new height: the hub turned over, or a ring under the bearing. */
+/** Returns how the old print can carry the pulley at its new height: hub turned over, or a ring under the bearing. */
 function reused(was: StagePart, old: FootChoice, { candidates }: FootChoice): Judgement | undefined {
   const near = was.request.printer.layer / 2;
   const ways = candidates.map(({ hub, seat, rings }) => {

@@ -69,7 +69,7 @@ export function strangeAcceptances({ plan, parts }: Stage): Diagnostic[] {
   });
 }
 
-/** Returns whether an error of the machine itself forbids a part: one about the part's own place, or about no part's. */
+/** Returns whether an error of the machine forbids a part: one about the part's own place, or about no part's. */
 export function forbidden({ parts, diagnostics }: Stage): (part: PlacedPart) => boolean {
   const errors = diagnostics.filter(({ level }) => level === "error");
   const own = (path: Path, part: PlacedPart) => part.path.every((step, index) => path[index] === step);

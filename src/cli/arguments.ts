@@ -49,7 +49,7 @@ export function readArguments(argv: readonly string[]): Arguments {
   return { command, operands, flags: flagsOf(given), values };
 }
 
-/** yargs turns a lone "-" into an empty text, and takes `-12,80,0.1` for flags; behind this sign they travel as words. */
+/** yargs turns a lone "-" into an empty text, and takes `-12,80,0.1` for flags; behind this sign they are words. */
 const GUARD = "\u0001";
 const keepDash = (word: string) => (word === "-" || /^-[.\d][^,]*,/.test(word) ? `${GUARD}${word}` : word);
 const restoreDash = (word: string) => (word.startsWith(GUARD) ? word.slice(GUARD.length) : word);

@@ -82,9 +82,9 @@ interface SetOptions {
 }
 
 /**
- * Writes a set of files: first all of them into a hidden folder beside their targets, then each is renamed into place in
- * the order given, so that no target is ever half written. A file that this program did not write is left alone unless
- * `force`.
+ * Writes a set of files: first all of them into a hidden folder beside their targets, then each is renamed into place
+ * in the order given, so that no target is ever half written. A file that this program did not write is left alone
+ * unless `force`.
  */
 export function writeSet(folder: string, files: readonly OutputFile[], { force, isOwn, stale = [] }: SetOptions): void {
   const blocked = files.map(({ name }) => join(folder, name)).find(isFolder);

@@ -57,7 +57,13 @@ function machineOf(preset: StagePreset, printing: (family: string) => Printing, 
 
 /** What arithmetic found: of the machine, of its parts, and what nobody measured. */
 function findingsOf({ preset, stage, parts }: Machine): Diagnostic[] {
-  const designed = parts.map((part) => ({ part, diagnostics: part.designed.diagnostics }));
+  // What the machine has told of a part itself, behind the part's name, is not told again.
+  const told = (one: Diagnostic) =>
+    stage.diagnostics.some(({ name, says }) => name === one.name && says.endsWith(one.says));
+  const designed = parts.map((part) => ({
+    part,
+    diagnostics: part.designed.diagnostics.filter((one) => !told(one)),
+  }));
   return [
     ...stage.diagnostics,
     ...strangeAcceptances(stage),

@@ -79,9 +79,7 @@ async function dispatch(args: Arguments, io: Io, world: World): Promise<number> 
 async function build(args: Arguments, io: Io, { kernelCode, version }: World): Promise<number> {
   const { command, operands, flags, values } = args;
   if (operands.length === 0)
-    throw trouble(
-      `${command} needs a preset, the plan of a stage or a part family; tramwright parts lists the families`,
-    );
+    throw trouble(`${command} needs a preset, a plan or a part family; tramwright parts lists the families`);
   // The kernel starts while the presets are read.
   const kernel = loadKernel(kernelCode());
   // A run that builds nothing never waits for it.

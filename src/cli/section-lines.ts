@@ -13,7 +13,7 @@ const HEADS = [
   { head: "name" },
 ];
 
-/** The narrowest that what a number is may be told in; beyond it the names go on below themselves. */
+/** The narrowest column in which it can be told what a number is. */
 const NARROWEST = 24;
 
 /** Returns one block of a machine's report: its title, a table of its numbers, and what is no number. */
@@ -26,21 +26,27 @@ export function sectionLines({ title, facts, lines = [] }: Section, paint: Paint
 }
 
 function factTable(facts: readonly Fact[]): string[] {
-  const cells = facts.map((fact) => [
-    shown(fact.value, fact.unit),
-    fact.unit,
-    limitWords(fact),
-    marginWords(fact),
-    fact.key,
-  ]);
-  const widest = (index: number, head: string) => Math.max(head.length, ...cells.map((row) => row[index]?.length ?? 0));
-  const rest = HEADS.slice(1).reduce((sum, { head }, index) => sum + widest(index, head) + 2, 0);
-  const room = Math.max(NARROWEST, SCREEN - 2 - rest);
-  const rows = facts.flatMap(({ label }, index) => {
-    const [first = "", ...more] = wrap(label, room);
-    return [[first, ...(cells[index] ?? [])], ...more.map((line) => [`  ${line}`])];
-  });
-  return columns(HEADS, rows).map((line) => `  ${line}`.trimEnd());
+  const cells = facts.map((fact) => [shown(fact.value, fact.unit), fact.unit, limitWords(fact), marginWords(fact)]);
+  const keys = facts.map(({ key }) => key);
+  const widest = (head: string, words: readonly string[]) => Math.max(head.length, ...words.map((word) => word.length));
+  const numbers = HEADS.slice(1, -1).map(
+    ({ head }, index) =>
+      widest(
+        head,
+        cells.map((row) => row[index] ?? ""),
+      ) + 2,
+  );
+  const left = SCREEN - 2 - numbers.reduce((sum, width) => sum + width, 0);
+  const beside = left - widest("name", keys) - 2;
+  // Names that leave no room for words stand on lines of their own.
+  const own = beside < NARROWEST;
+  const labels = facts.map(({ label }) => wrap(label, own ? left - 2 : beside));
+  const rows = cells.map((row, index) => [labels[index]?.[0] ?? "", ...row, ...(own ? [] : [keys[index] ?? ""])]);
+  const [head = "", rule = "", ...lines] = columns(own ? HEADS.slice(0, -1) : HEADS, rows);
+  const below = (index: number) => [...(labels[index]?.slice(1) ?? []), ...(own ? [`name: ${keys[index]}`] : [])];
+  return [head, rule, ...lines.flatMap((line, index) => [line, ...below(index).map((more) => `  ${more}`)])].map(
+    (line) => `  ${line}`.trimEnd(),
+  );
 }
 
 function limitWords({ limit, unit }: Fact): string {

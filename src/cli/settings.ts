@@ -5,8 +5,8 @@ import { trouble } from "./io.ts";
 type Data = Record<string, unknown>;
 
 /**
- * Lays `--set path=value` over what a file holds; the path may go into a bought item: `bearing.width=6.98`. `usual` tells
- * what stands at a path that the file leaves out.
+ * Lays `--set path=value` over what a file holds; the path may go into a bought item: `bearing.width=6.98`. `usual`
+ * tells what stands at a path that the file leaves out.
  */
 export function withSettings(
   data: Readonly<Data>,

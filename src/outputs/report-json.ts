@@ -19,7 +19,8 @@ export interface StageReport {
 
 /** Returns the numbers of a machine as JSON: the same bytes for the same machine, whatever computes it. */
 export function reportJson(report: StageReport): string {
-  return `${JSON.stringify(reportData(report), (_, value: unknown) => (typeof value === "number" ? tidy(value) : value), 2)}\n`;
+  const exact = (_: string, value: unknown) => (typeof value === "number" ? tidy(value) : value);
+  return `${JSON.stringify(reportData(report), exact, 2)}\n`;
 }
 
 /** Returns the numbers of a machine as plain data: each with its key for `explain`, limit and margin. */

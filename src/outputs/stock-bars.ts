@@ -11,8 +11,8 @@ export interface StockBar {
 
 /**
  * Returns lengths to buy for the cuts: the longest first, each into the first bar with room for it, bars as short as
- * what they hold allows. A cut longer than all that is sold is ordered as it is. Units: mm. A rule of this project: near
- * the least waste, not always the least.
+ * what they hold allows. A cut longer than all that is sold is ordered as it is. Units: mm. A rule of this project:
+ * near the least waste, not always the least.
  */
 export function stockBars(cuts: readonly number[]): StockBar[] {
   // Lengths up to this are shared between cuts; longer ones are hard to carry home and are for longer cuts only.

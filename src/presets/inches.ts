@@ -7,9 +7,9 @@ import { FAMILIES } from "../parts/index.ts";
 import { bare } from "../parts/schema-walk.ts";
 
 /**
- * Returns the data of a file with `in` behind every length that was written without a unit; nothing else changes. What a
- * length is the schema says: its unit is mm. Blocks of a family's parameters are read with the family's schema, fields
- * of bought items with their table.
+ * Returns the data of a file with `in` behind every length that was written without a unit; nothing else changes. What
+ * a length is the schema says: its unit is mm. Blocks of a family's parameters are read with the family's schema,
+ * fields of bought items with their table.
  */
 export function inInches(schema: z.ZodType, data: unknown): unknown {
   const own = bare(schema);

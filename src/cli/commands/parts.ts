@@ -59,6 +59,7 @@ function list(io: Io): string[] {
     ]),
     "",
     io.paint("faint", "tramwright parts <family> tells its parameters, numbers and checks; make <family> makes it."),
+    io.paint("faint", "tramwright parts stage tells what the plan of a whole machine holds; presets/stages has three."),
   ];
 }
 

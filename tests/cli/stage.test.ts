@@ -1,0 +1,294 @@
+import { mkdirSync, readdirSync, readFileSync, statSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { beforeEach, describe, expect, test, vi } from "vitest";
+import { stringify } from "yaml";
+import { makeStages } from "../../src/cli/commands/make-stage.ts";
+import { isTrouble, painter } from "../../src/cli/io.ts";
+import { readTarget } from "../../src/cli/load.ts";
+import type { Stage } from "../../src/stage/index.ts";
+import { kernel } from "../support/kernel.ts";
+import { WIDE } from "../support/plans.ts";
+import { placedPart } from "../support/stages.ts";
+import { folderWith } from "./program.ts";
+
+/** What the derivation adds in these tests: parts made by hand, so that the files do not hang on the machine's arithmetic. */
+const added = vi.hoisted(() => ({ change: (stage: unknown) => stage }));
+
+vi.mock("../../src/stage/index.ts", async (original) => {
+  const real = await original<typeof import("../../src/stage/index.ts")>();
+  return {
+    ...real,
+    deriveStage: (...given: Parameters<typeof real.deriveStage>) => added.change(real.deriveStage(...given)),
+  };
+});
+
+const PLAN = stringify({ format: 1, stage: "wide", printer: "printer.yaml", ...WIDE });
+const PRINTER = "format: 1\nprinter: mine\nsettings: {}\n";
+
+const spacer = (name: string, parameters = {}) =>
+  placedPart(name, "wheel-spacer", { length: 8, ...parameters }, ["screws", "A"]);
+const knob = placedPart("knob", "thumb-wheel", {}, ["plate", "mounts", "one"]);
+
+/** The machine has these parts and nothing to complain of, unless told. */
+function machineWith(parts: Stage["parts"], diagnostics: Stage["diagnostics"] = []): void {
+  added.change = (stage) => ({ ...(stage as Stage), parts, diagnostics });
+}
+
+beforeEach(() => machineWith([spacer("spacer-a"), knob]));
+
+interface Said {
+  readonly code: number | string;
+  readonly out: string[];
+  readonly err: string[];
+}
+
+async function makeIn(folder: string, more: Record<string, unknown> = {}): Promise<Said> {
+  const said: { out: string[]; err: string[] } = { out: [], err: [] };
+  const io = {
+    out: (line: string) => said.out.push(...line.split("\n")),
+    err: (line: string) => said.err.push(...line.split("\n")),
+    paint: painter("never", {}, false),
+  };
+  const usual = { set: [], output: join(folder, "out"), printer: undefined, json: false, quiet: false, force: false };
+  const targets = [readTarget(join(folder, "plan.yaml"))];
+  try {
+    const args = { ...usual, dry: false, version: "1.2.3", targets, ...more };
+    return { code: await makeStages(args, Promise.resolve(kernel), io), ...said };
+  } catch (thrown) {
+    if (isTrouble(thrown)) return { code: `${thrown.exit}: ${thrown.trouble}`, ...said };
+    throw thrown;
+  }
+}
+
+const fresh = () => folderWith({ "plan.yaml": PLAN, "printer.yaml": PRINTER });
+
+/** Every file below a folder with its text, by its name. */
+function filesIn(folder: string): Record<string, string> {
+  const names = readdirSync(folder, { recursive: true, encoding: "utf8" }).filter((name) =>
+    statSync(join(folder, name)).isFile(),
+  );
+  return Object.fromEntries(names.sort().map((name) => [name, readFileSync(join(folder, name), "latin1")]));
+}
+
+const SET = [
+  "hardware.csv",
+  "manifest.json",
+  "parts/knob.md",
+  "parts/knob.stl",
+  "parts/spacer-a.md",
+  "parts/spacer-a.stl",
+  "report.json",
+];
+
+describe("make of a stage", () => {
+  test("writes all parts, the numbers, the hardware list and the manifest", async () => {
+    const folder = fresh();
+    const { code, out, err } = await makeIn(folder);
+    expect(code).toBe(0);
+    expect(Object.keys(filesIn(join(folder, "out", "wide")))).toEqual(SET);
+    expect(out.join("\n")).toContain(`made      1 x ${folder}/out/wide/parts/knob.stl`.slice(0, 30));
+    expect(out.join("\n")).toContain("report.json, hardware.csv, manifest.json in");
+    expect(err.at(-1)).toMatch(/^2 parts, 7 files written to .*out\/wide: 0 errors, 0 warnings$/);
+  });
+
+  test("a second run keeps every part, says so, and leaves the bytes as they are", async () => {
+    const folder = fresh();
+    await makeIn(folder);
+    const before = filesIn(join(folder, "out"));
+    const stamp = statSync(join(folder, "out/wide/parts/knob.stl")).mtimeMs;
+    const { code, out, err } = await makeIn(folder);
+    expect(code).toBe(0);
+    expect(out.filter((line) => line.includes("unchanged, not built again"))).toHaveLength(2);
+    expect(err.at(-1)).toContain("2 parts, 2 of them kept, 3 files written");
+    expect(filesIn(join(folder, "out"))).toEqual(before);
+    expect(statSync(join(folder, "out/wide/parts/knob.stl")).mtimeMs).toBe(stamp);
+  });
+
+  test("a part that changed is built, the other is kept", async () => {
+    const folder = fresh();
+    await makeIn(folder);
+    const before = filesIn(join(folder, "out/wide"));
+    machineWith([spacer("spacer-a", { length: 9 }), knob]);
+    const { out } = await makeIn(folder);
+    expect(out.filter((line) => line.includes("not built again")).join()).toContain("knob.stl");
+    expect(out.filter((line) => line.includes("not built again"))).toHaveLength(1);
+    const after = filesIn(join(folder, "out/wide"));
+    expect(after["parts/knob.stl"]).toBe(before["parts/knob.stl"]);
+    expect(after["parts/spacer-a.stl"]).not.toBe(before["parts/spacer-a.stl"]);
+    // What the manifest says is the same as if all had been made at once.
+    const elsewhere = fresh();
+    await makeIn(elsewhere);
+    expect(filesIn(join(elsewhere, "out/wide"))).toEqual(after);
+  });
+
+  test.each([
+    ["was cut short", (path: string) => writeFileSync(path, readFileSync(path).subarray(0, 500))],
+    ["was changed in place", (path: string) => writeFileSync(path, readFileSync(path).fill(1, 400, 410))],
+  ])("a file that %s is made again", async (_, damage) => {
+    const folder = fresh();
+    await makeIn(folder);
+    const path = join(folder, "out/wide/parts/knob.stl");
+    const whole = readFileSync(path);
+    damage(path);
+    const { out } = await makeIn(folder);
+    expect(out.filter((line) => line.includes("not built again"))).toHaveLength(1);
+    expect(readFileSync(path).equals(whole)).toBe(true);
+  });
+
+  test("another version of the program, or --force, builds all again", async () => {
+    const folder = fresh();
+    await makeIn(folder);
+    for (const more of [{ version: "1.2.4" }, { force: true, version: "1.2.4" }]) {
+      const { out } = await makeIn(folder, more);
+      expect(out.filter((line) => line.includes("not built again"))).toEqual([]);
+    }
+  });
+
+  test("a manifest that is no manifest is not believed", async () => {
+    const folder = fresh();
+    await makeIn(folder);
+    writeFileSync(join(folder, "out/wide/manifest.json"), '{"madeBy":"tramwright 1.2.3","files":7}');
+    // Without the manifest nobody knows whose the list is.
+    expect((await makeIn(folder)).code).toMatch(/^3: .*hardware\.csv was not written by tramwright/);
+    const { code, out } = await makeIn(folder, { force: true });
+    expect([code, out.filter((line) => line.includes("not built again"))]).toEqual([0, []]);
+  });
+
+  test("a part with an error is not written, and the others are", async () => {
+    const folder = fresh();
+    machineWith([spacer("spacer-a", { outside: 5.2 }), knob]);
+    const { code, err } = await makeIn(folder);
+    expect(code).toBe(1);
+    expect(Object.keys(filesIn(join(folder, "out/wide")))).toEqual(SET.filter((name) => !name.includes("spacer-a")));
+    const plan = PLAN.split("\n");
+    const line = plan.indexOf("  A:") + 1;
+    expect(err.join("\n")).toMatch(new RegExp(`plan\\.yaml:${line}:3: error: spacer-a: `));
+  });
+
+  test("what two parts have alike is told once, with both names", async () => {
+    const folder = fresh();
+    const bad = { outside: 5.2 };
+    machineWith([spacer("spacer-a", bad), { ...spacer("spacer-b", bad), path: ["screws", "B"] }, knob]);
+    const { err } = await makeIn(folder);
+    const errors = err.filter((line) => line.includes(": error: "));
+    expect(errors.length).toBeGreaterThan(0);
+    expect(errors.every((line) => line.includes("error: spacer-a, spacer-b:"))).toBe(true);
+  });
+
+  test.each([
+    ["of the whole machine stops all parts", [], 0],
+    ["of one thing stops the parts of that thing", ["screws", "A", "at"], 1],
+  ])("an error %s", async (_, path, good) => {
+    const folder = fresh();
+    const error = { name: "x", level: "error" as const, path, says: "it does not go", why: "because", set: "another" };
+    machineWith([spacer("spacer-a"), knob], [error]);
+    const { code, err } = await makeIn(folder);
+    expect(code).toBe(1);
+    expect(err.at(-1)).toContain(good === 0 ? "nothing written: 1 error" : "1 part, 5 files written");
+    expect(readdirSync(folder).includes("out")).toBe(good > 0);
+  });
+
+  test("files of a part that the machine has no more go, others stay", async () => {
+    const folder = fresh();
+    await makeIn(folder);
+    const set = join(folder, "out/wide");
+    writeFileSync(join(set, "parts", "notes.txt"), "mine");
+    machineWith([knob]);
+    const { out } = await makeIn(folder);
+    expect(out.join("\n")).toContain("removed   parts/spacer-a.md, parts/spacer-a.stl");
+    const left = [...SET.filter((name) => !name.includes("spacer-a")), "parts/notes.txt"].sort();
+    expect(Object.keys(filesIn(set))).toEqual(left);
+  });
+
+  test("a part's file that somebody changed is not removed", async () => {
+    const folder = fresh();
+    await makeIn(folder);
+    writeFileSync(join(folder, "out/wide/parts/spacer-a.md"), "my notes");
+    machineWith([knob]);
+    await makeIn(folder);
+    expect(filesIn(join(folder, "out/wide"))["parts/spacer-a.md"]).toBe("my notes");
+  });
+});
+
+describe("what blocks the writing leaves the old set as it was", () => {
+  const change = () => machineWith([spacer("spacer-a", { length: 9 }), knob]);
+
+  test("a hardware list with the builder's own notes", async () => {
+    const folder = fresh();
+    await makeIn(folder);
+    const list = join(folder, "out/wide/hardware.csv");
+    writeFileSync(list, `${readFileSync(list, "utf8")}my prices\r\n`);
+    const before = filesIn(join(folder, "out"));
+    change();
+    expect((await makeIn(folder)).code).toMatch(/^3: .*hardware\.csv was not written by tramwright and is left alone/);
+    expect(filesIn(join(folder, "out"))).toEqual(before);
+    expect((await makeIn(folder, { force: true })).code).toBe(0);
+  });
+
+  test("a folder where a file should be", async () => {
+    const folder = fresh();
+    mkdirSync(join(folder, "out/wide/report.json"), { recursive: true });
+    expect((await makeIn(folder)).code).toMatch(/^3: cannot write .*report\.json: it is a folder/);
+    expect(filesIn(join(folder, "out"))).toEqual({});
+  });
+
+  test("a file where the folder of the parts should be", async () => {
+    const folder = fresh();
+    mkdirSync(join(folder, "out/wide"), { recursive: true });
+    writeFileSync(join(folder, "out/wide/parts"), "a file");
+    expect((await makeIn(folder)).code).toMatch(/^3: cannot write into .*: a file stands where a folder should be/);
+    expect(filesIn(join(folder, "out"))).toEqual({ "wide/parts": "a file" });
+  });
+});
+
+describe("check of a stage", () => {
+  test("tells what make finds and writes nothing", async () => {
+    const folder = fresh();
+    const { code, out, err } = await makeIn(folder, { dry: true });
+    expect(code).toBe(0);
+    expect(out.join("\n")).toContain("would be  1 x ");
+    const notes = out.filter((line) => line.includes(": note: sizes as usually sold, not measured: bar 30x30"));
+    expect(notes).toHaveLength(1);
+    expect(err.at(-1)).toBe("2 parts checked, nothing written: 0 errors, 0 warnings");
+    expect(readdirSync(folder).sort()).toEqual(["plan.yaml", "printer.yaml"]);
+  });
+
+  test("two plans of one name are refused, each at its place", async () => {
+    const folder = fresh();
+    writeFileSync(join(folder, "other.yaml"), PLAN);
+    const targets = ["plan.yaml", "other.yaml"].map((name) => readTarget(join(folder, name)));
+    const { code, out } = await makeIn(folder, { dry: true, targets });
+    expect(code).toBe(1);
+    expect(out.filter((line) => line.includes(":2:8: error: "))).toHaveLength(2);
+  });
+
+  test("an acceptance of a part that the machine has not is an error with the nearest name", async () => {
+    const accept = [{ part: "knop", check: "wall-too-thin", because: "tried it out" }];
+    const folder = folderWith({ "plan.yaml": `${PLAN}${stringify({ accept })}`, "printer.yaml": PRINTER });
+    const { code, out } = await makeIn(folder, { dry: true });
+    expect(code).toBe(1);
+    expect(out.join("\n")).toContain("the machine has no part knop");
+    expect(out).toContain("  set     knob");
+  });
+
+  test("an acceptance of what nobody may accept stands at its own place in the list", async () => {
+    const accept = [
+      { part: "spacer-a", check: "wall-too-thin", because: "tried it out" },
+      { part: "knob", check: "mesh-not-sound", because: "hope is enough" },
+    ];
+    const folder = folderWith({ "plan.yaml": `${PLAN}${stringify({ accept })}`, "printer.yaml": PRINTER });
+    const text = readFileSync(join(folder, "plan.yaml"), "utf8").split("\n");
+    const line = text.findIndex((one) => one.includes("mesh-not-sound")) + 1;
+    const { out } = await makeIn(folder, { dry: true });
+    expect(
+      out.some((one) => one.includes(`plan.yaml:${line}:`) && one.includes("knob: mesh-not-sound cannot be accepted")),
+    ).toBe(true);
+  });
+
+  test("as JSON it is one document", async () => {
+    const { out } = await makeIn(fresh(), { dry: true, json: true });
+    const data = JSON.parse(out.join("\n")) as { stages: { stage: string; parts: { name: string }[] }[] };
+    expect(data.stages[0]?.stage).toBe("wide");
+    expect(data.stages[0]?.parts.map(({ name }) => name)).toEqual(["spacer-a", "knob"]);
+  });
+});

@@ -51,10 +51,10 @@ describe("screws in bars", () => {
   });
 
   test("a bar of the stage over the screw is in its way, one beside it is not", () => {
-    expect(found({ screws: { A: { at: [150, 120], bar: undefined } } }).map(([, path]) => path)).toEqual([
+    expect(found({ screws: { A: { at: [150, 100], bar: undefined } } }).map(([, path]) => path)).toEqual([
       "screws.A.at",
     ]);
-    expect(found({ screws: { A: { at: [150, 114.9], bar: undefined } } })).toEqual([]);
+    expect(found({ screws: { A: { at: [150, 80.9], bar: undefined } } })).toEqual([]);
   });
 
   test("a bar above the screw's upper end, and the bar that a foot stands on, are not in its way", () => {

@@ -1,7 +1,7 @@
 import { type Diagnostic, hasErrors, type Path } from "../core/diagnostic.ts";
 import { nearest } from "../core/nearest.ts";
-import { FAMILIES } from "../parts/index.ts";
 import { unresolved } from "../parts/complaints.ts";
+import { FAMILIES } from "../parts/index.ts";
 import type { Printer } from "../printing/printer.ts";
 import type { PlacedPart, Plan, Stage } from "../stage/index.ts";
 import { shortHash } from "./hash.ts";

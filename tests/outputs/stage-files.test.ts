@@ -80,7 +80,17 @@ describe("the hardware list", () => {
 
   test("belts have the length to buy and its teeth: length over pitch", () => {
     const belt = { length: 852.3, spans: [], wraps: [] } as never;
-    const low = { loop: "low", nodes: [], belt, nominal: 852.3, stock: [], bought: 852, slid: undefined, gaps: [], meshes: [] };
+    const low = {
+      loop: "low",
+      nodes: [],
+      belt,
+      nominal: 852.3,
+      stock: [],
+      bought: 852,
+      slid: undefined,
+      gaps: [],
+      meshes: [],
+    };
     const high = {
       loop: "high",
       nodes: [],
@@ -90,7 +100,7 @@ describe("the hardware list", () => {
       bought: undefined,
       slid: undefined,
       gaps: [],
-    meshes: [],
+      meshes: [],
     };
     const rows = listed(hardwareCsv(handmade({ loops: [low, high] }), [])).filter(({ item }) =>
       item?.startsWith("belt"),

@@ -66,7 +66,17 @@ function loopOf(plan: Plan, loop: string): LoopChoice {
   });
   const belt = beltLoop(nodes);
   if (isRefusal(belt)) throw new Error(`${loop}: ${belt.refused}`);
-  const choice = { loop, nodes, belt, nominal: belt.length, stock: [], bought: undefined, slid: undefined, gaps: [], meshes: [] };
+  const choice = {
+    loop,
+    nodes,
+    belt,
+    nominal: belt.length,
+    stock: [],
+    bought: undefined,
+    slid: undefined,
+    gaps: [],
+    meshes: [],
+  };
   return choice;
 }
 

@@ -71,6 +71,7 @@ function filesIn(folder: string): Record<string, string> {
 }
 
 const SET = [
+  "belts.svg",
   "hardware.csv",
   "manifest.json",
   "parts/knob.md",

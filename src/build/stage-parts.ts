@@ -1,9 +1,8 @@
-import { type Diagnostic, hasErrors, type Path } from "../core/diagnostic.ts";
-import { nearest } from "../core/nearest.ts";
-import { unresolved } from "../parts/complaints.ts";
+import { hasErrors, type Path } from "../core/diagnostic.ts";
 import { FAMILIES } from "../parts/index.ts";
 import type { Printer } from "../printing/printer.ts";
 import type { PlacedPart, Plan, Stage } from "../stage/index.ts";
+import type { AssemblyFault } from "./clash/index.ts";
 import { shortHash } from "./hash.ts";
 import { type Designed, designPart, hashOf } from "./make.ts";
 import { companionRequests } from "./order.ts";
@@ -59,20 +58,19 @@ function requestOf({ name, family, parameters }: PlacedPart, { accept }: Plan, {
   };
 }
 
-/** Returns an error for each acceptance that names no part of the machine. */
-export function strangeAcceptances({ plan, parts }: Stage): Diagnostic[] {
-  const names = parts.map(({ name }) => name);
-  return plan.accept.flatMap(({ part }, index) => {
-    if (names.includes(part)) return [];
-    const set = nearest(part, names) ?? (names.length === 0 ? "the line removed" : `one of ${names.join(", ")}`);
-    return [unresolved(["accept", index, "part"], `the machine has no part ${part}`, set)];
-  });
-}
-
-/** Returns whether an error of the machine forbids a part: one about the part's own place, or about no part's. */
-export function forbidden({ parts, diagnostics }: Stage): (part: PlacedPart) => boolean {
+/**
+ * Returns whether an error of the machine forbids a part: one about the part's own place, or about no part's. What is
+ * found between the bodies of the assembled machine forbids the printed parts among them, and nothing else.
+ */
+export function forbidden(
+  { parts, diagnostics }: Stage,
+  assembly: readonly Pick<AssemblyFault, "stops">[] = [],
+): (part: PlacedPart) => boolean {
   const errors = diagnostics.filter(({ level }) => level === "error");
   const own = (path: Path, part: PlacedPart) => part.path.every((step, index) => path[index] === step);
   const general = errors.filter(({ path }) => !parts.some((part) => own(path, part)));
-  return (part) => hasErrors(general) || errors.some(({ path }) => own(path, part));
+  return (part) =>
+    hasErrors(general) ||
+    errors.some(({ path }) => own(path, part)) ||
+    assembly.some(({ stops }) => stops.includes(part.name));
 }

@@ -1,9 +1,11 @@
 import { type Diagnostic, hasErrors } from "../core/diagnostic.ts";
 import type { Kernel } from "../geometry/kernel.ts";
+import { beltsSvg } from "../outputs/belts-svg.ts";
 import { hardwareCsv } from "../outputs/hardware-csv.ts";
 import { type Manifest, type ManifestFile, type ManifestPart, manifestText } from "../outputs/manifest.ts";
 import { reportJson } from "../outputs/report-json.ts";
 import type { Stage } from "../stage/index.ts";
+import type { TestedAssembly } from "./assembly.ts";
 import { sha256Hex } from "./hash.ts";
 import { drawPart } from "./make.ts";
 import { type Finished, type FinishedFile, finishDraft } from "./order.ts";
@@ -54,11 +56,13 @@ export interface StageSet {
   readonly name: string;
   readonly stage: Stage;
   readonly parts: readonly SetPart[];
+  /** Undefined where there was nothing to put together. */
+  readonly assembly: TestedAssembly | undefined;
   readonly version: string;
 }
 
 /** Returns the files that this run has to write, the manifest last; parts that are kept are listed in it. */
-export function setFiles({ name, stage, parts, version }: StageSet): FinishedFile[] {
+export function setFiles({ name, stage, parts, assembly, version }: StageSet): FinishedFile[] {
   const good = parts.filter(isGood);
   const ofParts = good.flatMap((one) =>
     "kept" in one
@@ -74,13 +78,22 @@ export function setFiles({ name, stage, parts, version }: StageSet): FinishedFil
   }));
   // Files of the whole machine; one more joins by one line.
   const ofMachine: FinishedFile[] = [
-    { name: "report.json", bytes: encoded(reportJson({ name, stage, parts: listed, version })) },
+    {
+      name: "report.json",
+      bytes: encoded(reportJson({ name, stage: withFound(stage, assembly), parts: listed, version })),
+    },
     { name: "hardware.csv", bytes: encoded(hardwareCsv(stage, designs)) },
+    { name: "belts.svg", bytes: encoded(beltsSvg(stage, name)) },
   ];
   const kept = good.flatMap((one) => ("kept" in one ? one.files : []));
   const files = [...kept, ...[...ofParts, ...ofMachine].map(entryOf)].sort((a, b) => (a.name < b.name ? -1 : 1));
-  const manifest = { madeBy: `tramwright ${version}`, stage: name, files, parts: good.map(manifestPart) };
+  const manifest = { madeBy: `tramwright ${version}`, stage: name, files, parts: good.map(manifestPart), assembly };
   return [...ofParts, ...ofMachine, { name: MANIFEST, bytes: encoded(manifestText(manifest)) }];
+}
+
+/** Returns the machine with what was found between its bodies among what is told of it. */
+export function withFound(stage: Stage, assembly: TestedAssembly | undefined): Stage {
+  return { ...stage, diagnostics: [...stage.diagnostics, ...(assembly?.found ?? [])] };
 }
 
 const encoded = (text: string) => new TextEncoder().encode(text);

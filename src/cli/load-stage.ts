@@ -1,5 +1,6 @@
 import { partFindings } from "../build/part-findings.ts";
-import { type Printing, type StagePart, stageParts, strangeAcceptances } from "../build/stage-parts.ts";
+import { strangeAcceptances, withAcceptances } from "../build/stage-accept.ts";
+import { type Printing, type StagePart, stageParts } from "../build/stage-parts.ts";
 import type { Diagnostic } from "../core/diagnostic.ts";
 import { blocksOf } from "../presets/plan-blocks.ts";
 import { planUnmeasured } from "../presets/plan-unmeasured.ts";
@@ -8,7 +9,7 @@ import type { Located, YamlFile } from "../presets/read.ts";
 import { readStagePreset, type StagePreset, stageFileSchema, usualAt } from "../presets/stage-preset.ts";
 import { UNCALIBRATED } from "../printing/printer.ts";
 import { wrongReferences } from "../stage/frame/references.ts";
-import { deriveStage, type Stage } from "../stage/index.ts";
+import { deriveStage, type PrinterOf, type Stage } from "../stage/index.ts";
 import { type Calibration, calibrationOf, loadPrinter } from "./calibration.ts";
 import type { LoadOptions, Target } from "./load.ts";
 import { withSettings } from "./settings.ts";
@@ -18,6 +19,7 @@ export interface Machine {
   readonly preset: StagePreset;
   readonly stage: Stage;
   readonly parts: readonly StagePart[];
+  readonly printer: PrinterOf;
 }
 
 /** A plan as far as its file could be understood. */
@@ -51,8 +53,9 @@ export function loadStage({ target, file: written }: Target, options: StageOptio
 }
 
 function machineOf(preset: StagePreset, printing: (family: string) => Printing, version: string): Machine {
-  const stage = deriveStage(preset.plan, (family) => printing(family).printer);
-  return { preset, stage, parts: stageParts(stage, printing, version) };
+  const printer: PrinterOf = (family) => printing(family).printer;
+  const stage = withAcceptances(deriveStage(preset.plan, printer));
+  return { preset, stage, parts: stageParts(stage, printing, version), printer };
 }
 
 /** What arithmetic found: of the machine, of its parts, and what nobody measured. */

@@ -32,6 +32,13 @@ export interface ManifestPart {
   readonly found: readonly Diagnostic[];
 }
 
+/** What was found between the bodies of the assembled machine, each with the parts that it forbids. */
+export interface ManifestAssembly {
+  /** Stands for all that it follows from. */
+  readonly key: string;
+  readonly found: readonly (Diagnostic & { readonly stops: readonly string[] })[];
+}
+
 /** What a set of files holds; written last. */
 export interface Manifest {
   /** `tramwright 0.1.0`. */
@@ -39,20 +46,23 @@ export interface Manifest {
   readonly stage: string;
   readonly files: readonly ManifestFile[];
   readonly parts: readonly ManifestPart[];
+  /** Left out where there was nothing to put together. */
+  readonly assembly?: ManifestAssembly | undefined;
 }
 
 /** Returns the manifest as JSON, with the words by which the program knows its own files in front. */
-export function manifestText({ madeBy, stage, files, parts }: Manifest): string {
-  return `${JSON.stringify({ madeBy, stage, files, parts }, undefined, 2)}\n`;
+export function manifestText({ madeBy, stage, files, parts, assembly }: Manifest): string {
+  return `${JSON.stringify({ madeBy, stage, files, parts, assembly }, undefined, 2)}\n`;
 }
 
 /** Returns the manifest in a text; undefined where it holds something else. */
 export function readManifest(text: string): Manifest | undefined {
   const data = parsed(text);
   if (!isMap(data) || !isText(data.madeBy) || !isText(data.stage)) return undefined;
-  const { madeBy, stage, files, parts } = data;
+  const { madeBy, stage, files, parts, assembly } = data;
   if (!Array.isArray(files) || !files.every(isFile) || !Array.isArray(parts) || !parts.every(isPart)) return undefined;
-  return { madeBy, stage, files, parts };
+  if (assembly === undefined) return { madeBy, stage, files, parts };
+  return isAssembly(assembly) ? { madeBy, stage, files, parts, assembly } : undefined;
 }
 
 function parsed(text: string): unknown {
@@ -86,6 +96,13 @@ function isPart(value: unknown): value is ManifestPart {
 function isPiece(value: unknown): value is ManifestPiece {
   if (!isMap(value) || !isText(value.file) || !isText(value.title) || !Array.isArray(value.size)) return false;
   return value.size.length === 3 && [...value.size, value.count, value.volume, value.mass].every(isNumber);
+}
+
+function isAssembly(value: unknown): value is ManifestAssembly {
+  if (!isMap(value) || !isText(value.key) || !Array.isArray(value.found)) return false;
+  return value.found.every(
+    (one: unknown) => isMap(one) && Array.isArray(one.stops) && one.stops.every(isText) && isFinding(one),
+  );
 }
 
 const LEVELS: readonly Level[] = ["error", "warning", "note"];

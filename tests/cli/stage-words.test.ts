@@ -31,7 +31,8 @@ function presetOf(changes: Readonly<Record<string, unknown>> = {}): StagePreset 
 function machine(changes: Partial<Stage> = {}, plan: Readonly<Record<string, unknown>> = {}): Machine {
   const preset = presetOf(plan);
   const stage = handmade({ plan: preset.plan, ...changes });
-  return { preset, stage, parts: stageParts(stage, () => ({ printer: UNCALIBRATED, calibrated: true }), "1") };
+  const printer = () => UNCALIBRATED;
+  return { preset, stage, parts: stageParts(stage, () => ({ printer: UNCALIBRATED, calibrated: true }), "1"), printer };
 }
 
 const loaded = (one: Machine | undefined) => ({ file: "plan.yaml", machine: one, messages: [], locate: () => never() });

@@ -5,7 +5,7 @@ import { stringify } from "yaml";
 import { makeStages } from "../../src/cli/commands/make-stage.ts";
 import { isTrouble, painter } from "../../src/cli/io.ts";
 import { readTarget } from "../../src/cli/load.ts";
-import type { Stage } from "../../src/stage/index.ts";
+import type { PlacedPart, Stage } from "../../src/stage/index.ts";
 import { kernel } from "../support/kernel.ts";
 import { WIDE } from "../support/plans.ts";
 import { placedPart } from "../support/stages.ts";
@@ -25,9 +25,14 @@ vi.mock("../../src/stage/index.ts", async (original) => {
 const PLAN = stringify({ format: 1, stage: "wide", printer: "printer.yaml", ...WIDE });
 const PRINTER = "format: 1\nprinter: mine\nsettings: {}\n";
 
+/** Beside the machine, each part in a place of its own. */
+const beside = (part: PlacedPart, x: number): PlacedPart => ({ ...part, placement: { origin: [x, 0, 0], angle: 0 } });
 const spacer = (name: string, parameters = {}) =>
-  placedPart(name, "wheel-spacer", { length: 8, ...parameters }, ["screws", "A"]);
-const knob = placedPart("knob", "thumb-wheel", {}, ["plate", "mounts", "one"]);
+  beside(
+    placedPart(name, "wheel-spacer", { length: 8, ...parameters }, ["screws", "A"]),
+    -100 * (name.charCodeAt(7) - 95),
+  );
+const knob = beside(placedPart("knob", "thumb-wheel", {}, ["plate", "mounts", "one"]), -100);
 
 /** The machine has these parts and nothing to complain of, unless told. */
 function machineWith(parts: Stage["parts"], diagnostics: Stage["diagnostics"] = []): void {
@@ -71,6 +76,7 @@ function filesIn(folder: string): Record<string, string> {
 }
 
 const SET = [
+  "belts.svg",
   "hardware.csv",
   "manifest.json",
   "parts/knob.md",
@@ -87,8 +93,8 @@ describe("make of a stage", () => {
     expect(code).toBe(0);
     expect(Object.keys(filesIn(join(folder, "out", "wide")))).toEqual(SET);
     expect(out.join("\n")).toContain(`made      1 x ${folder}/out/wide/parts/knob.stl`.slice(0, 30));
-    expect(out.join("\n")).toContain("report.json, hardware.csv, manifest.json in");
-    expect(err.at(-1)).toMatch(/^2 parts, 7 files written to .*out\/wide: 0 errors, 0 warnings$/);
+    expect(out.join("\n")).toContain("report.json, hardware.csv, belts.svg, manifest.json in");
+    expect(err.at(-1)).toMatch(/^2 parts, 8 files written to .*out\/wide: 0 errors, 0 warnings$/);
   });
 
   test("a second run keeps every part, says so, and leaves the bytes as they are", async () => {
@@ -99,7 +105,7 @@ describe("make of a stage", () => {
     const { code, out, err } = await makeIn(folder);
     expect(code).toBe(0);
     expect(out.filter((line) => line.includes("unchanged, not built again"))).toHaveLength(2);
-    expect(err.at(-1)).toContain("2 parts, 2 of them kept, 3 files written");
+    expect(err.at(-1)).toContain("2 parts, 2 of them kept, 4 files written");
     expect(filesIn(join(folder, "out"))).toEqual(before);
     expect(statSync(join(folder, "out/wide/parts/knob.stl")).mtimeMs).toBe(stamp);
   });
@@ -149,7 +155,7 @@ describe("make of a stage", () => {
     await makeIn(folder);
     writeFileSync(join(folder, "out/wide/manifest.json"), '{"madeBy":"tramwright 1.2.3","files":7}');
     // Without the manifest nobody knows whose the list is.
-    expect((await makeIn(folder)).code).toMatch(/^3: .*hardware\.csv was not written by tramwright/);
+    expect((await makeIn(folder)).code).toMatch(/^3: .*hardware\.csv, .*belts\.svg was not written by tramwright/);
     const { code, out } = await makeIn(folder, { force: true });
     expect([code, out.filter((line) => line.includes("not built again"))]).toEqual([0, []]);
   });
@@ -184,7 +190,7 @@ describe("make of a stage", () => {
     machineWith([spacer("spacer-a"), knob], [error]);
     const { code, err } = await makeIn(folder);
     expect(code).toBe(1);
-    expect(err.at(-1)).toContain(good === 0 ? "nothing written: 1 error" : "1 part, 5 files written");
+    expect(err.at(-1)).toContain(good === 0 ? "nothing written: 1 error" : "1 part, 6 files written");
     expect(readdirSync(folder).includes("out")).toBe(good > 0);
   });
 
@@ -207,6 +213,69 @@ describe("make of a stage", () => {
     machineWith([knob]);
     await makeIn(folder);
     expect(filesIn(join(folder, "out/wide"))["parts/spacer-a.md"]).toBe("my notes");
+  });
+});
+
+describe("the assembled machine", () => {
+  /** The machine as it is, with two spacers in one another beside it. */
+  const inOneAnother = () => machineWith([spacer("spacer-a"), beside(spacer("spacer-b"), -195), knob]);
+
+  test("parts that stand in one another are told with both names, place and depth, and stop only themselves", async () => {
+    inOneAnother();
+    const folder = fresh();
+    const { code, err } = await makeIn(folder);
+    expect(code).toBe(1);
+    // Spacers are 10 wide and 8 high, and their middles 5 apart.
+    const line = PLAN.split("\n").indexOf("  A:") + 1;
+    expect(err.join(" ").replace(/ +/g, " ")).toMatch(
+      new RegExp(
+        `plan\\.yaml:${line}:3: error: spacer-a and spacer-b stand in one another at the bottom of the travel: ` +
+          "\\d+\\.\\d\\d mm deep at x -197\\.5, y 0\\.0, z 4\\.0, a box of",
+      ),
+    );
+    expect(err.join("\n")).toContain("bodies-clash");
+    expect(Object.keys(filesIn(join(folder, "out/wide")))).toEqual(SET.filter((name) => !name.includes("spacer")));
+  });
+
+  test("a second run tells the same without testing again, and a moved part is tested", async () => {
+    inOneAnother();
+    const folder = fresh();
+    const first = await makeIn(folder);
+    const second = await makeIn(folder);
+    expect(second.err.slice(0, -1)).toEqual(first.err.slice(0, -1));
+    const path = join(folder, "out/wide/manifest.json");
+    // A finding that only the manifest holds is told: it was not looked for again.
+    writeFileSync(path, readFileSync(path, "utf8").replaceAll("spacer-a and spacer-b stand", "two dragons stand"));
+    expect((await makeIn(folder)).err.join("\n")).toContain("two dragons stand");
+    machineWith([spacer("spacer-a"), spacer("spacer-b"), knob]);
+    expect((await makeIn(folder)).code).toBe(0);
+    inOneAnother();
+    expect((await makeIn(folder)).err.join("\n")).toContain("spacer-a and spacer-b stand");
+  });
+
+  test("what is accepted for the machine is told as accepted, and stops nothing", async () => {
+    inOneAnother();
+    const because = "these two are one print";
+    const accept = [{ part: "stage", check: "bodies-clash", because }];
+    const folder = folderWith({ "plan.yaml": `${PLAN}${stringify({ accept })}`, "printer.yaml": PRINTER });
+    const { code, err } = await makeIn(folder);
+    expect(code).toBe(0);
+    const said = err.join(" ").replace(/\s+/g, " ");
+    expect(said).toContain("warning: spacer-a and spacer-b stand in one another");
+    expect(said).toContain(`(accepted: ${because})`);
+    expect(err.at(-1)).toContain("3 parts, 10 files written");
+    expect(readFileSync(join(folder, "out/wide/report.json"), "utf8")).toContain(`(accepted: ${because})`);
+  });
+
+  test("the drawing of the belts is listed in the manifest, and a drawing somebody changed is left alone", async () => {
+    const folder = fresh();
+    await makeIn(folder);
+    const path = join(folder, "out/wide/belts.svg");
+    const manifest = readFileSync(join(folder, "out/wide/manifest.json"), "utf8");
+    expect(manifest).toContain('"belts.svg"');
+    expect(readFileSync(path, "utf8")).toMatch(/^<\?xml [^>]*>\n<svg /);
+    writeFileSync(path, `${readFileSync(path, "utf8")}<!-- mine -->`);
+    expect((await makeIn(folder)).code).toMatch(/^3: .*belts\.svg was not written by tramwright/);
   });
 });
 
@@ -283,6 +352,39 @@ describe("check of a stage", () => {
     expect(
       out.some((one) => one.includes(`plan.yaml:${line}:`) && one.includes("knob: mesh-not-sound cannot be accepted")),
     ).toBe(true);
+  });
+
+  test.each([
+    ["loop-without-motor-pulley", "stage", "loop-without-motor-pulley cannot be accepted"],
+    ["belts-too-near", "stage", "belts-too-near is no defect of a machine"],
+    ["bodies-clash", "knob", "knob: bodies-clash is a defect of a machine, not of one thumb-wheel"],
+  ])("an acceptance of %s for %s is an error at its place", async (check, part, says) => {
+    const accept = [{ part, check, because: "tried it out" }];
+    const folder = folderWith({ "plan.yaml": `${PLAN}${stringify({ accept })}`, "printer.yaml": PRINTER });
+    const line = readFileSync(join(folder, "plan.yaml"), "utf8")
+      .split("\n")
+      .findIndex((one) => one.includes(`check: ${check}`));
+    const { code, out } = await makeIn(folder, { dry: true });
+    expect(code).toBe(1);
+    const errors = out.filter((one) => one.includes(": error: "));
+    expect(errors).toHaveLength(1);
+    expect(errors[0]).toContain(`plan.yaml:${line + 1}:`);
+    expect(out.join(" ").replace(/\s+/g, " ")).toContain(says);
+  });
+
+  test("an error of the machine that is accepted is a warning with the reason, and stops no part", async () => {
+    const error = {
+      ...{ name: "belts-too-close", level: "error" as const, path: ["loops", "low"] },
+      ...{ says: "low and high rub", why: "they do", set: "gap: 3" },
+    };
+    machineWith([spacer("spacer-a"), knob], [error]);
+    const accept = [{ part: "stage", check: "belts-too-close", because: "the belts never ran hotter" }];
+    const folder = folderWith({ "plan.yaml": `${PLAN}${stringify({ accept })}`, "printer.yaml": PRINTER });
+    expect((await makeIn(fresh(), { dry: true })).code).toBe(1);
+    const { code, out, err } = await makeIn(folder, { dry: true });
+    expect(code).toBe(0);
+    expect(out.join(" ").replace(/\s+/g, " ")).toContain("low and high rub (accepted: the belts never ran hotter)");
+    expect(err.at(-1)).toBe("2 parts checked, nothing written: 0 errors, 1 warning");
   });
 
   test("as JSON it is one document", async () => {

@@ -1,7 +1,8 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { dirname, join, resolve } from "node:path";
 import { describe, expect, test } from "vitest";
-import { stageParts, strangeAcceptances } from "../../src/build/stage-parts.ts";
+import { strangeAcceptances } from "../../src/build/stage-accept.ts";
+import { stageParts } from "../../src/build/stage-parts.ts";
 import { hasErrors } from "../../src/core/diagnostic.ts";
 import { readPrinterPreset } from "../../src/presets/printer-preset.ts";
 import { readYaml } from "../../src/presets/read.ts";

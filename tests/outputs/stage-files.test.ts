@@ -10,6 +10,7 @@ import { manifestText, readManifest } from "../../src/outputs/manifest.ts";
 import { reportJson } from "../../src/outputs/report-json.ts";
 import { stockBars } from "../../src/outputs/stock-bars.ts";
 import { UNCALIBRATED } from "../../src/printing/printer.ts";
+import { stageDefect } from "../../src/stage/stage-defects.ts";
 import { kernel } from "../support/kernel.ts";
 import { handmade, placedPart, SECTION } from "../support/stages.ts";
 
@@ -215,8 +216,13 @@ describe("the set of a machine", () => {
     sections: [SECTION],
   });
   const parts = stageParts(stage, () => printing, "1.2.3");
+  const fault = {
+    ...stageDefect("bodies-clash", { level: "error", path: ["motor"], says: "a and b", set: "motor: at" }),
+    stops: ["knob"],
+  };
+  const assembly = { key: "0123abcd", found: [fault] };
   const set = () =>
-    setFiles({ name: "wide", stage, parts: parts.map((part) => builtPart(part, kernel)), version: "1.2.3" });
+    setFiles({ name: "wide", stage, parts: parts.map((part) => builtPart(part, kernel)), assembly, version: "1.2.3" });
   const files = set();
 
   test("ends with a manifest that lists all other files: name, bytes, SHA-256, hash of the part", () => {
@@ -235,7 +241,15 @@ describe("the set of a machine", () => {
       );
     }
     expect(others.map(({ name }) => name).sort()).toEqual([
-      ...["hardware.csv", "parts/knob.md", "parts/knob.stl", "parts/spacer-a.md", "parts/spacer-a.stl", "report.json"],
+      ...[
+        "belts.svg",
+        "hardware.csv",
+        "parts/knob.md",
+        "parts/knob.stl",
+        "parts/spacer-a.md",
+        "parts/spacer-a.stl",
+        "report.json",
+      ],
     ]);
   });
 
@@ -246,10 +260,16 @@ describe("the set of a machine", () => {
     );
   });
 
+  test("tells of clashes between bodies with what is told of the machine", () => {
+    const bytes = files.find(({ name }) => name === "report.json")?.bytes;
+    expect(JSON.parse(new TextDecoder().decode(bytes))).toMatchObject({ messages: [fault] });
+  });
+
   test("its manifest is read back as it was written; other texts are none", () => {
     const text = new TextDecoder().decode(files.at(-1)?.bytes);
     const manifest = readManifest(text);
     expect(manifest && manifestText(manifest)).toBe(text);
+    expect(manifest?.assembly).toEqual(assembly);
     const data = JSON.parse(text) as Record<string, unknown> & { files: object[]; parts: object[] };
     const wrong = [
       ...["", "{", "[]", "null", "{}"],
@@ -259,6 +279,9 @@ describe("the set of a machine", () => {
       JSON.stringify({ ...data, files: [{ ...data.files[0], bytes: "12" }] }),
       JSON.stringify({ ...data, parts: [{ ...data.parts[0], pieces: 3 }] }),
       JSON.stringify({ ...data, parts: [{ ...data.parts[0], found: [{ name: "x" }] }] }),
+      JSON.stringify({ ...data, assembly: { key: 1, found: [] } }),
+      JSON.stringify({ ...data, assembly: { key: "a", found: [{ ...fault, stops: undefined }] } }),
+      JSON.stringify({ ...data, assembly: { key: "a", found: [{ stops: [] }] } }),
     ];
     for (const one of wrong) expect(readManifest(one), one.slice(0, 80)).toBeUndefined();
   });

@@ -3,16 +3,23 @@ import type { Kernel } from "../../geometry/kernel.ts";
 import { type Body, bodiesOf } from "../../stage/bodies/index.ts";
 import type { Plan, PrinterOf, Stage } from "../../stage/index.ts";
 import { stageDefect } from "../../stage/stage-defects.ts";
+import { saidBefore } from "../accept.ts";
+import { withReason } from "../stage-accept.ts";
 import { type Clash, clashesOf } from "./clashes.ts";
 import { type Narrow, narrowGaps } from "./gaps.ts";
 
 const AXES = ["x", "y", "z"] as const;
 
+/** A fault of the assembled machine, and the printed parts that it forbids: those of an error that are part of it. */
+export interface AssemblyFault extends Diagnostic {
+  readonly stops: readonly string[];
+}
+
 /**
  * Returns what stands in one another in the assembled machine, and which gaps are too small, less the gaps that the
  * stage tells of already: its arithmetic and the bodies find the same.
  */
-export function assemblyFaults(stage: Stage, printer: PrinterOf, kernel: Kernel): Diagnostic[] {
+export function assemblyFaults(stage: Stage, printer: PrinterOf, kernel: Kernel): AssemblyFault[] {
   const { plan } = stage;
   const bodies = bodiesOf(stage, printer);
   return kernel.assemble((hall) => {
@@ -27,18 +34,18 @@ export function assemblyFaults(stage: Stage, printer: PrinterOf, kernel: Kernel)
 /** Whether the same defect is told of the same two, each by a name of what it belongs to. */
 function isTold({ rule, first, second }: Narrow, told: readonly Diagnostic[]): boolean {
   return told.some(({ name, says }) => {
-    const words = new Set(says.split(/[^A-Za-z0-9-]+/));
+    const words = new Set(saidBefore(says).split(/[^A-Za-z0-9-]+/));
     const mentions = ({ belongsTo }: Body) => belongsTo.some((member) => words.has(member.split(" ").at(-1) ?? ""));
     return name === rule.name && mentions(first) && mentions(second);
   });
 }
 
-function clashFault({ first, second, height, volume, centre, size, depth }: Clash, plan: Plan): Diagnostic {
+function clashFault({ first, second, height, volume, centre, size, depth }: Clash, plan: Plan): AssemblyFault {
   const [lead, other] = inPlanOrder(first, second, plan);
   const place = centre.map((value, axis) => `${AXES[axis]} ${value.toFixed(1)}`).join(", ");
   const sides = size.map((side) => side.toFixed(2)).join(" x ");
   const axis = AXES[size.indexOf(depth)] ?? "x";
-  return stageDefect("bodies-clash", {
+  const fault = stageDefect("bodies-clash", {
     level: "error",
     path: lead.path,
     says:
@@ -48,12 +55,13 @@ function clashFault({ first, second, height, volume, centre, size, depth }: Clas
     limit: { value: 0, unit: "mm" },
     set: `${placesOf(lead, other)}: ${(Math.ceil(depth * 10) / 10).toFixed(1)} mm or more farther apart along ${axis}`,
   });
+  return judged(fault, [lead, other], plan);
 }
 
-function gapFault({ rule, first, second, gap, level, limit }: Narrow, plan: Plan): Diagnostic {
+function gapFault({ rule, first, second, gap, level, limit }: Narrow, plan: Plan): AssemblyFault {
   const [lead, other] = inPlanOrder(first, second, plan);
   const between = gap > 0 ? `leave ${gap.toFixed(2)} mm of air between them` : "touch";
-  return stageDefect(rule.name, {
+  const fault = stageDefect(rule.name, {
     level,
     path: lead.path,
     says: `${lead.name} and ${other.name} ${between}, under ${limit} mm`,
@@ -61,6 +69,14 @@ function gapFault({ rule, first, second, gap, level, limit }: Narrow, plan: Plan
     limit: { value: limit, unit: "mm" },
     set: `${placesOf(lead, other)}: ${(Math.ceil((limit - gap) * 10) / 10).toFixed(1)} mm or more farther apart`,
   });
+  return judged(fault, [lead, other], plan);
+}
+
+/** Takes what the plan accepts for accepted; what is left as an error stops the printed parts among the two. */
+function judged(found: Diagnostic, bodies: readonly Body[], plan: Plan): AssemblyFault {
+  const fault = withReason(found, plan);
+  const parts = bodies.flatMap(({ kind, part }) => (kind === "part" && part !== undefined ? [part] : []));
+  return { ...fault, stops: fault.level === "error" ? [...new Set(parts)] : [] };
 }
 
 /** Returns two bodies in the order in which the plan names what they come from. */

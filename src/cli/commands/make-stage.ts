@@ -1,4 +1,5 @@
 import { join } from "node:path";
+import { type TestedAssembly, testedAssembly } from "../../build/assembly.ts";
 import { sha256Hex } from "../../build/hash.ts";
 import { forbidden, type StagePart } from "../../build/stage-parts.ts";
 import {
@@ -11,6 +12,7 @@ import {
   PARTS,
   type SetPart,
   setFiles,
+  withFound,
 } from "../../build/stage-set.ts";
 import { defect } from "../../core/defects.ts";
 import { type Diagnostic, hasErrors } from "../../core/diagnostic.ts";
@@ -34,6 +36,7 @@ interface Outcome {
   readonly loaded: LoadedStage;
   readonly folder: string;
   readonly parts: readonly SetPart[];
+  readonly assembly?: TestedAssembly | undefined;
   /** Files that this run wrote, or would have. */
   readonly written: readonly string[];
   /** Files of the set before that went. */
@@ -69,16 +72,18 @@ async function outcomeOf(
   const taken = [...(twin === undefined ? [] : [takenFolder(folder, twin)]), ...takenNames(machine.parts)];
   if (taken.length > 0) return { ...nothing, messages: inOrder([...messages, ...taken.map(loaded.locate)]) };
   const earlier = args.dry || args.force ? undefined : earlierIn(folder);
-  const parts = await partsOf(machine, earlier, kernel);
+  const assembly = await testedAssembly(machine, earlier?.manifest.assembly, args.version, kernel);
+  await breath();
+  const parts = await partsOf(machine, assembly, earlier, kernel);
   const found = inPlan(
     machine.preset,
     parts.map((one) => ({ part: one.part, diagnostics: foundOf(one) })),
   );
-  const all = inOrder([...messages, ...found.map(loaded.locate)]);
+  const all = inOrder([...messages, ...[...(assembly?.found ?? []), ...found].map(loaded.locate)]);
   const useless = hasErrors(all.map(({ diagnostic }) => diagnostic)) && !parts.some(isGood);
-  if (useless) return { ...nothing, folder, parts, messages: all };
+  if (useless) return { ...nothing, folder, parts, assembly, messages: all };
   const { name } = machine.preset;
-  const files = setFiles({ name, stage: machine.stage, parts, version: args.version });
+  const files = setFiles({ name, stage: machine.stage, parts, assembly, version: args.version });
   const listed = new Set([...files.map((file) => file.name), ...parts.flatMap((one) => keptNames(one))]);
   const before = earlierIn(folder);
   const stale = (before?.manifest.files ?? []).filter((file) => !listed.has(file.name) && before?.intact(file));
@@ -86,11 +91,16 @@ async function outcomeOf(
   const isOwn = (name: string) =>
     before?.manifest.files.some((file) => file.name === name && before.intact(file)) === true;
   if (!args.dry) writeSet(folder, files, { force: args.force, isOwn, stale: removed });
-  return { loaded, folder, parts, written: files.map((file) => file.name), removed, messages: all };
+  return { loaded, folder, parts, assembly, written: files.map((file) => file.name), removed, messages: all };
 }
 
-async function partsOf({ stage, parts }: Machine, earlier: Earlier | undefined, kernel: Promise<Kernel>) {
-  const stopped = forbidden(stage);
+async function partsOf(
+  { stage, parts }: Machine,
+  assembly: TestedAssembly | undefined,
+  earlier: Earlier | undefined,
+  kernel: Promise<Kernel>,
+) {
+  const stopped = forbidden(stage, assembly?.found);
   const made: SetPart[] = [];
   for (const part of parts) {
     if (stopped(part.owner)) continue;
@@ -174,9 +184,9 @@ function linesOf(one: SetPart, output: string, { dry }: StageArgs): string[] {
 
 function asData(outcomes: readonly Outcome[], { dry, version }: StageArgs): object {
   return {
-    stages: outcomes.map(({ loaded: { machine, file }, folder, parts, written, removed }) => ({
+    stages: outcomes.map(({ loaded: { machine, file }, folder, parts, assembly, written, removed }) => ({
       file,
-      ...(machine === undefined ? {} : reportOf(machine, version)),
+      ...(machine === undefined ? {} : reportOf(machine, assembly, version)),
       folder,
       written: dry ? [] : written.map((name) => join(folder, name)),
       removed: dry ? [] : removed.map((name) => join(folder, name)),
@@ -188,12 +198,12 @@ function asData(outcomes: readonly Outcome[], { dry, version }: StageArgs): obje
   };
 }
 
-function reportOf({ preset, stage, parts }: Machine, version: string): object {
+function reportOf({ preset, stage, parts }: Machine, assembly: TestedAssembly | undefined, version: string): object {
   const listed = parts.map(({ request, hash, owner }) => ({
     name: request.name,
     family: request.family.name,
     hash,
     owner,
   }));
-  return reportData({ name: preset.name, version, stage, parts: listed });
+  return reportData({ name: preset.name, version, stage: withFound(stage, assembly), parts: listed });
 }

@@ -40,7 +40,7 @@ function dataOf({ preset, stage, parts }: Machine, version: string): object {
 function machineLines({ preset, stage, parts }: Machine, io: Io): string[] {
   const blocks = [
     ...stage.sections.map((section) => sectionLines(section, io.paint)),
-    ...(parts.length === 0 ? [] : [partTable({ preset, stage, parts }, io)]),
+    ...(parts.length === 0 ? [] : [partTable(parts, io)]),
   ];
   return [
     ...hanging(
@@ -53,7 +53,7 @@ function machineLines({ preset, stage, parts }: Machine, io: Io): string[] {
   ];
 }
 
-function partTable({ parts }: Machine, io: Io): string[] {
+function partTable(parts: Machine["parts"], io: Io): string[] {
   const rows = parts.map(({ request, hash, owner, companion }) => {
     const [x, y, z] = owner.placement.origin;
     const place = companion ? ["", "", "", ""] : [x, y, z, owner.placement.angle].map((one) => one.toFixed(2));

@@ -36,6 +36,8 @@ export interface Body {
   readonly belongsTo: readonly string[];
   /** Where in the plan it comes from. */
   readonly path: Path;
+  /** The part of the machine that it is a piece of, where it is printed. */
+  readonly part?: string;
   /** Slots are left out of bars and grooves out of pulleys: where what belongs there may stand. */
   readonly rooms: Readonly<Partial<Record<RoomName, Solid>>>;
 }

@@ -4,12 +4,17 @@ import type { PlacedPart } from "../machine.ts";
 import { type Drawn, standing } from "./body.ts";
 import type { Machine } from "./machine-data.ts";
 
-/** Returns the printed parts where they stand. A part with an error is not drawn: its shape means nothing. */
+/**
+ * Returns the printed parts where they stand. A part with an error is not drawn: its shape means nothing. One with an
+ * error that the plan accepts is made, and drawn.
+ */
 export function printedParts({ stage, printer }: Machine): Drawn[] {
+  const isAccepted = (part: PlacedPart, name: string) =>
+    stage.plan.accept.some((one) => one.part === part.name && one.check === name);
   return stage.parts.flatMap((part) => {
     const family = FAMILIES.find(({ name }) => name === part.family);
     const design = family?.design(part.parameters, printer(part.family));
-    if (design === undefined || hasErrors(design.diagnostics)) return [];
+    if (design === undefined || hasErrors(design.diagnostics.filter(({ name }) => !isAccepted(part, name)))) return [];
     const foot = stage.feet.find((choice) => choice.part.name === part.name);
     return design.pieces().flatMap((piece): Drawn[] => {
       // The other plates of a carriage lie on other faces of its bar, which is not drawn yet.
@@ -21,6 +26,7 @@ export function printedParts({ stage, printer }: Machine): Drawn[] {
           moves: part.moves,
           belongsTo: [part.name, ...membersOf(part), ...(foot === undefined ? [] : [`screw ${foot.screw}`])],
           path: part.path,
+          part: part.name,
         },
       ];
     });

@@ -22,25 +22,21 @@ export interface Fit {
 
 /** Returns what is wrong between the finished body and the hardware: entered keep-outs, faces that do not touch. */
 export function verifyPiece(piece: Piece, body: Body, mesh: Mesh): Fit {
-  const clashes = entered(piece.keepOuts, body, "error");
-  const tight = entered(piece.keepOuts, body, "warning");
+  const entered = piece.keepOuts.flatMap((keepOut) => enteredBy(body, keepOut));
   const gaps = piece.contacts.flatMap((contact) => missed(contact, mesh));
   return {
-    diagnostics: [...clashes, ...tight, ...gaps],
-    free: piece.keepOuts.length - clashes.length,
+    diagnostics: [...entered, ...gaps],
+    free: piece.keepOuts.length - entered.filter(({ level }) => level === "error").length,
     touching: piece.contacts.length - gaps.length,
   };
 }
 
 /** Each keep-out is tried by itself: that costs less than uniting them, and names the culprit at once. */
-function entered(keepOuts: readonly KeepOut[], body: Body, level: "error" | "warning"): Diagnostic[] {
-  return keepOuts.flatMap(({ name, body: close, roomy }) => {
-    const room = level === "error" ? close : roomy;
-    const volume = room === undefined ? 0 : body.shared(room);
-    // What is already an error is not said again as a warning.
-    if (volume < CLASH || (level === "warning" && body.shared(close) >= CLASH)) return [];
-    return [clash(name, volume, level)];
-  });
+function enteredBy(body: Body, { name, body: close, roomy }: KeepOut): Diagnostic[] {
+  const volume = body.shared(close);
+  if (volume >= CLASH) return [clash(name, volume, "error")];
+  const narrow = roomy === undefined ? 0 : body.shared(roomy);
+  return narrow < CLASH ? [] : [clash(name, narrow, "warning")];
 }
 
 function clash(name: string, volume: number, level: "error" | "warning"): Diagnostic {

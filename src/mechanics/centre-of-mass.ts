@@ -19,6 +19,6 @@ export function centreOfMass(masses: readonly Mass[]): (Point & { readonly weigh
   if (!(sum > 0)) return { refused: "there is no mass" };
   const x = masses.reduce((total, each) => total + each.mass * each.x, 0) / sum;
   const y = masses.reduce((total, each) => total + each.mass * each.y, 0) / sum;
-  if (!Number.isFinite(x + y + sum * GRAVITY)) return { refused: "a mass or place is not a number" };
-  return { x, y, weight: sum * GRAVITY };
+  const weight = sum * GRAVITY;
+  return [x, y, weight].every(Number.isFinite) ? { x, y, weight } : { refused: "a mass or place is not a number" };
 }

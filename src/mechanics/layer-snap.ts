@@ -50,7 +50,7 @@ export const layerSnap = bounded({
 
 /** Returns the layer heights of whole full steps from `thinnest` to `thickest`, mm; at most 1000 of them. */
 export function friendlyLayers(step: number, thinnest: number, thickest: number): readonly number[] {
-  if (!(step > 0) || !(thinnest > 0) || !(thickest >= thinnest) || !Number.isFinite(thickest / step)) return [];
+  if (!(step > 0 && thinnest > 0 && thickest >= thinnest && Number.isFinite(thickest))) return [];
   const first = Math.ceil(thinnest / step - 1e-6);
   const last = Math.min(Math.floor(thickest / step + 1e-6), first + 999);
   const count = Math.max(0, last - first + 1);

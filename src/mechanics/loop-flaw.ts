@@ -1,4 +1,5 @@
 import { type Refusal, refuse } from "../core/calculation.ts";
+import { tidy } from "../core/rounding.ts";
 import { brief } from "./bounded.ts";
 import { encloses } from "./loop-inside.ts";
 import { isFlaw, type LoopFlaw, type LoopNode, traceLoop } from "./loop-trace.ts";
@@ -7,7 +8,7 @@ import { distanceToSegment, type Point } from "./point.ts";
 type Explained = (nodes: readonly LoopNode[], flaw: LoopFlaw) => Refusal;
 
 const mm = (value: number) => ({ value, unit: "mm" }) as const;
-const deg = (radians: number) => ({ value: (radians * 180) / Math.PI, unit: "deg" }) as const;
+const deg = (radians: number) => ({ value: tidy((radians * 180) / Math.PI), unit: "deg" }) as const;
 const nameOf = (nodes: readonly LoopNode[], index: number) => (nodes[index % nodes.length] as LoopNode).name;
 const listed = (nodes: readonly LoopNode[]) => nodes.map(({ name }) => name).join(", ");
 
@@ -97,21 +98,20 @@ function where({ x, y }: Point): string {
 function loose(nodes: readonly LoopNode[], { at, found, limit }: LoopFlaw): Refusal {
   const better = workingOrder(nodes);
   if (better !== undefined) return wrongOrder(nodes, limit, `the order ${listed(better)}`);
-  const { kept, left } = withoutLoose(nodes, at);
+  const { kept, missed } = withoutLoose(nodes, at);
   const loop = traceLoop(kept);
-  const missed = left[0];
-  if (isFlaw(loop) || missed === undefined) {
+  if (isFlaw(loop)) {
     return wrongOrder(nodes, limit, "the nodes as a finger meets them that runs along the belt, counter-clockwise");
   }
   const gap = Math.min(...loop.spans.map((span) => distanceToSegment(missed, span))) - missed.radius;
-  const wrap = missed === nodes[at] ? found : undefined;
-  const beside = gap > 0 ? `, but passes ${brief(gap)} mm beside it` : "";
-  const turn = wrap === undefined ? "" : ` (it would have to lie on it over ${brief(deg(wrap).value)} deg)`;
+  if (gap <= 0) return wrongOrder(nodes, limit, `another place or side for ${missed.name}, or leave it out`);
+  const turn = missed === nodes[at] ? ` (it would have to lie on it over ${brief(deg(found).value)} deg)` : "";
   return refuse({
     name: "belt-misses-node",
-    says: `the belt does not touch ${missed.name}${beside}${turn}`,
-    ...(gap > 0 ? { found: mm(gap), limit: mm(0) } : { found: deg(found), limit: deg(Math.PI) }),
-    set: `${missed.name} ${gap > 0 ? `at least ${brief(gap)} mm ` : ""}further into the belt, or leave it out`,
+    says: `the belt does not touch ${missed.name}, but passes ${brief(gap)} mm beside it${turn}`,
+    found: mm(gap),
+    limit: mm(0),
+    set: `${missed.name} at least ${brief(gap)} mm further into the belt, or leave it out`,
   });
 }
 
@@ -144,21 +144,20 @@ function withMoved(nodes: readonly LoopNode[], node: LoopNode): LoopNode[][] {
 }
 
 /** Leaves out nodes, the loosest first, until a sound loop is left or there is nothing to leave out. */
-function withoutLoose(nodes: readonly LoopNode[], at: number): { kept: readonly LoopNode[]; left: LoopNode[] } {
-  for (const node of nodes) {
-    const kept = nodes.filter((other) => other !== node);
+function withoutLoose(nodes: readonly LoopNode[], at: number): { kept: readonly LoopNode[]; missed: LoopNode } {
+  for (const missed of nodes) {
+    const kept = nodes.filter((other) => other !== missed);
     const loop = traceLoop(kept);
-    if (!isFlaw(loop) && encloses(loop, node) === node.inside) return { kept, left: [node] };
+    if (!isFlaw(loop) && encloses(loop, missed) === missed.inside) return { kept, missed };
   }
-  const left: LoopNode[] = [];
+  const missed = nodes[at] as LoopNode;
   let kept = nodes;
   for (let loosest = at; kept.length > 2; ) {
-    const gone = kept[loosest] as LoopNode;
-    left.push(gone);
+    const gone = kept[loosest];
     kept = kept.filter((node) => node !== gone);
     const outcome = traceLoop(kept);
     if (!isFlaw(outcome) || outcome.flaw !== "loose") break;
     loosest = outcome.at;
   }
-  return { kept, left };
+  return { kept, missed };
 }

@@ -73,7 +73,7 @@ function flaw(kind: LoopFlaw["flaw"], at: number, other: number, found: number, 
 
 function misplaced(nodes: readonly LoopNode[]): LoopFlaw | undefined {
   if (nodes.length < 2 || nodes.length > 12) return flaw("count", 0, 0, nodes.length, nodes.length < 2 ? 2 : 12);
-  const vague = nodes.findIndex(({ x, y, radius }) => !Number.isFinite(x + y + radius));
+  const vague = nodes.findIndex(({ x, y, radius }) => ![x, y, radius].every(Number.isFinite));
   if (vague >= 0) return flaw("vague", vague, vague, 0, 0);
   const flat = nodes.findIndex(({ radius }) => radius <= 0);
   if (flat >= 0) return flaw("flat", flat, flat, (nodes[flat] as LoopNode).radius, 0);

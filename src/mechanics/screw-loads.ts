@@ -28,10 +28,8 @@ export function screwLoads(
   weight: number,
   centre: Point,
 ): readonly ScrewLoad[] | Refusal {
-  const [a, b, c] = screws;
-  if (a === undefined || b === undefined || c === undefined || screws.length !== 3) {
-    return { refused: `three screws are asked for, and these are ${screws.length}` };
-  }
+  if (screws.length !== 3) return { refused: `three screws are asked for, and these are ${screws.length}` };
+  const [a, b, c] = screws as readonly [PlacedScrew, PlacedScrew, PlacedScrew];
   const places = { xA: a.x, yA: a.y, xB: b.x, yB: b.y, xC: c.x, yC: c.y };
   const shares = loadShare.compute({ weight, x: centre.x, y: centre.y, ...places });
   if (isRefusal(shares)) return shares;

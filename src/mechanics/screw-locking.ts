@@ -21,7 +21,7 @@ const VIBRATION = 1.3;
  * `shigley`, 8-2; the 1.3 is common practice.
  */
 export function screwLocking(critical: number, low: number, high: number): Locking | Refusal {
-  if (!(critical > 0 && low > 0 && high >= low && Number.isFinite(critical + high))) {
+  if (!(critical > 0 && low > 0 && high >= low && [critical, high].every(Number.isFinite))) {
     return { refused: "the friction range is empty or not above 0" };
   }
   if (low >= VIBRATION * critical) return "locks";

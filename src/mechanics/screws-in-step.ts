@@ -19,7 +19,7 @@ export interface DrivenScrew {
 export function screwsInStep(screws: readonly DrivenScrew[]): { readonly lift: number } | Refusal {
   const [first, ...others] = screws;
   if (first === undefined) return { refused: "there is no screw" };
-  const vague = screws.find((screw) => !(screw.lead > 0 && screw.screwTeeth > 0 && liftOf(screw) > 0));
+  const vague = screws.find((screw) => ![screw.lead, screw.screwTeeth, liftOf(screw)].every((value) => value > 0));
   if (vague !== undefined) return { refused: `lead or teeth of ${vague.name} are not above 0` };
   const lift = liftOf(first);
   for (const screw of others) {

@@ -46,12 +46,13 @@ export function slideForLength(nodes: readonly LoopNode[], slide: Slide, length:
 export function lengthOnSlide(nodes: readonly LoopNode[], slide: Slide): LengthOnSlide {
   const { from, to } = slide;
   if (!nodes.some(({ name }) => name === slide.node)) return () => ({ refused: `the loop has no node ${slide.node}` });
-  const room = from < to && Number.isFinite(to - from + slide.direction);
+  const noRoom = { refused: "the slide has no room" };
+  if (!(from < to && [to - from, slide.direction].every(Number.isFinite))) return () => noRoom;
   const look = lookAlong(nodes, slide);
-  const stretches = room ? stretchesOf(look, slide) : [];
+  const stretches = stretchesOf(look, slide);
   const off = ({ at }: SlidePlace) => Math.abs(at - (from + to) / 2);
   return (length) => {
-    if (!room || !Number.isFinite(length)) return { refused: "the slide has no room" };
+    if (!Number.isFinite(length)) return noRoom;
     const places = stretches.map((stretch) => placeInStretch(look, stretch, length)).filter((one) => one !== undefined);
     const [place] = places.sort((a, b) => off(a) - off(b));
     return place === undefined ? noPlace(slide, stretches, length) : positionAt(nodes, slide, place);

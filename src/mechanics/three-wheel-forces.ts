@@ -10,12 +10,12 @@ export const threeWheelForces = bounded({
     axial: { symbol: "F_x", unit: "N", meaning: "row force along the axles" },
   },
   results: {
-    largest: { symbol: "F_eq", unit: "N", meaning: "largest equivalent wheel force" },
+    largest: { symbol: "F_eq", unit: "N", meaning: "largest equivalent wheel force, on the eccentric wheel" },
     smallest: { symbol: "F_least", unit: "N", meaning: "smallest force on a fixed wheel" },
     flank: { symbol: "F_flank", unit: "N", meaning: "largest force on one V flank" },
   },
   formulas: {
-    largest: "max(P, P / 2 + F_r + F_x)",
+    largest: "P",
     smallest: "P / 2 - F_r - F_x",
     flank: "F_eq * sind(45)",
   },
@@ -33,7 +33,6 @@ export const threeWheelForces = bounded({
   compute: ({ preload, radial, axial }) => {
     const swing = radial + axial;
     if (preload / 2 < swing) return { refused: "P is below 2 (F_r + F_x), so a wheel lifts off" };
-    const largest = Math.max(preload, preload / 2 + swing);
-    return { largest, smallest: preload / 2 - radial - axial, flank: largest * Math.SQRT1_2 };
+    return { largest: preload, smallest: preload / 2 - swing, flank: preload * Math.SQRT1_2 };
   },
 });

@@ -39,7 +39,7 @@ export function tramMoves(
   const moves: TramMove[] = [];
   for (const mount of mounts) {
     if (!(mount.pitch > 0)) return { refused: `the pitch of mount ${mount.name} must be above 0 mm` };
-    const move = mount === still ? 0 : level - planeHeight(plane, mount);
+    const move = level - planeHeight(plane, mount);
     const beyond = Math.max(move - mount.up, -move - mount.down);
     if (Number.isNaN(beyond)) return { refused: `a height or range of mount ${mount.name} is not a number` };
     if (!(beyond <= GUARD)) {

@@ -27,16 +27,14 @@ const LEAST_SPREAD = 0.05;
  */
 export function tramPlane(probes: readonly Probe[]): TramPlane | Refusal {
   if (probes.length < 3) return { refused: `a plane needs 3 probes or more, and there are ${probes.length}` };
-  const mean = (of: (probe: Probe) => number) => probes.reduce((sum, probe) => sum + of(probe), 0) / probes.length;
-  const centre = { x: mean(({ x }) => x), y: mean(({ y }) => y) };
-  const atCentre = mean(({ height }) => height);
-  const [xx, yy, xy, xz, yz] = [
-    mean(({ x }) => (x - centre.x) ** 2),
-    mean(({ y }) => (y - centre.y) ** 2),
-    mean(({ x, y }) => (x - centre.x) * (y - centre.y)),
-    mean(({ x, height }) => (x - centre.x) * (height - atCentre)),
-    mean(({ y, height }) => (y - centre.y) * (height - atCentre)),
-  ];
+  const centre = { x: mean(probes, ({ x }) => x), y: mean(probes, ({ y }) => y) };
+  const atCentre = mean(probes, ({ height }) => height);
+  const off = probes.map(({ x, y, height }) => ({ x: x - centre.x, y: y - centre.y, height: height - atCentre }));
+  const xx = mean(off, ({ x }) => x * x);
+  const yy = mean(off, ({ y }) => y * y);
+  const xy = mean(off, ({ x, y }) => x * y);
+  const xz = mean(off, ({ x, height }) => x * height);
+  const yz = mean(off, ({ y, height }) => y * height);
   const middle = (xx + yy) / 2;
   const swing = Math.hypot((xx - yy) / 2, xy);
   const spread = Math.sqrt(Math.max(0, middle - swing) / (middle + swing));
@@ -47,6 +45,10 @@ export function tramPlane(probes: readonly Probe[]): TramPlane | Refusal {
   const plane = { centre, atCentre, slopeX, slopeY };
   const worst = Math.max(...probes.map((probe) => Math.abs(probe.height - planeHeight(plane, probe))));
   return Number.isFinite(worst) ? { ...plane, worst } : { refused: "a probe is not a number that can be held" };
+}
+
+function mean(probes: readonly Probe[], of: (probe: Probe) => number): number {
+  return probes.reduce((sum, probe) => sum + of(probe), 0) / probes.length;
 }
 
 /** Returns the height of the plane at a place, mm. */

@@ -1,4 +1,4 @@
-import { all, create, type MathNode } from "mathjs";
+import { all, create, type MathNode } from "mathjs/number";
 import { FORMULA_FUNCTIONS } from "../../src/core/formula.ts";
 
 const math = create(all ?? {}, {});

@@ -19,6 +19,9 @@ import { FOOT, type Foot } from "./modes/mounting.ts";
 /** The bolts of the bridge: size, where they stand on a post, depth of their hole, middle of the nut below the top. */
 export const BRIDGE_BOLT = { thread: "M4", length: 25, aside: 8, deep: 16, nutBelow: 8 };
 
+/** A post that is nearer than this to the mating face stands on it, mm. */
+const TOUCHING = 1;
+
 function boltData(): MountBolt {
   const { diameter, mediumHole } = row(THREADS, BRIDGE_BOLT.thread).values;
   const { headDiameter, headHeight, key } = row(CAP_SCREWS, BRIDGE_BOLT.thread).values;
@@ -34,15 +37,25 @@ function boltPlaces({ centre, section }: Post): readonly Vec2[] {
   return [-BRIDGE_BOLT.aside, BRIDGE_BOLT.aside].map((off): Vec2 => [centre[0] + off * dx, centre[1] + off * dy]);
 }
 
+/**
+ * Returns the direction in which the nut pockets of a post open: outwards, but to the screw where a bar in the way of the
+ * nuts has its edge relieved, since the groove would leave the roof of the pocket without a hold.
+ */
+function pocketOpening({ azimuth, section }: Post, { given, derived: { axis } }: Foot): number {
+  const onMatingFace = section.some(([, y]) => y < -axis + TOUCHING);
+  return given.mount === "on-post" && onMatingFace ? azimuth + 180 : azimuth;
+}
+
 /** The nut pocket of a post's bolts, its axis through the origin. */
-function pocketOf(post: Post, { derived, printer }: Foot) {
+function pocketOf(post: Post, foot: Foot) {
+  const { derived, printer } = foot;
   const nut = row(NUTS, BRIDGE_BOLT.thread).values;
   const half = wanted(nut.height, "sideSlotHeight") / 2;
   const middle = derived.postTop - BRIDGE_BOLT.nutBelow;
   const [roof, floor] = [middle + half, middle - half];
   const mouth = POST.radial / 2 + 1;
   const { acrossFlats, height: nutHeight } = nut;
-  const pocket = { acrossFlats, nutHeight, excursion: 0, roof, floor, towards: post.azimuth, mouth };
+  const pocket = { acrossFlats, nutHeight, excursion: 0, roof, floor, towards: pocketOpening(post, foot), mouth };
   return { roof, floor, ...nutPocket(pocket, printer) };
 }
 

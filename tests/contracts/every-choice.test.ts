@@ -1,0 +1,53 @@
+import { describe, expect, test } from "vitest";
+import type * as z from "zod";
+import { draftPart, make } from "../../src/build/make.ts";
+import { hasErrors } from "../../src/core/diagnostic.ts";
+import { metaOf } from "../../src/core/parameter.ts";
+import type { AnyFamily } from "../../src/parts/family.ts";
+import { FAMILIES } from "../../src/parts/index.ts";
+import { kernel } from "../support/kernel.ts";
+import { printerWith } from "../support/printer.ts";
+
+type Setting = readonly [key: string, word: string | boolean];
+
+/** Every word of every parameter that takes one of a few. */
+function settingsOf(family: AnyFamily): Setting[] {
+  return Object.entries(family.schema.shape as Record<string, z.ZodType>).flatMap(([key, schema]) => {
+    const words = Object.keys(metaOf(schema).words ?? {});
+    return words.map((word): Setting => [key, word === "true" ? true : word === "false" ? false : word]);
+  });
+}
+
+/** Every two words of two parameters together, all else at its default; each word stands in one of them at least. */
+function pairsOf(family: AnyFamily): (readonly [Setting, Setting])[] {
+  const settings = settingsOf(family);
+  return settings.flatMap((one, index) =>
+    settings.slice(index + 1).flatMap((other) => (one[0] === other[0] ? [] : [[one, other] as const])),
+  );
+}
+
+describe.each(FAMILIES)("every two words of $name", (family) => {
+  test("make a part that prints and takes its hardware, or are refused by arithmetic", () => {
+    const faults: string[] = [];
+    let built = 0;
+    for (const pair of pairsOf(family)) {
+      const parsed = family.schema.safeParse(Object.fromEntries(pair));
+      if (!parsed.success) continue;
+      const request = {
+        name: "x",
+        family,
+        parameters: parsed.data,
+        printer: printerWith({}),
+        calibrated: true,
+        accept: [],
+      };
+      const draft = draftPart(request);
+      if (hasErrors(draft.diagnostics)) continue;
+      built++;
+      const errors = make(request, kernel).diagnostics.filter(({ level }) => level === "error");
+      faults.push(...errors.map(({ says }) => `${pair.map((one) => one.join(": ")).join(", ")}: ${says}`));
+    }
+    expect(faults).toEqual([]);
+    expect(built).toBeGreaterThan(pairsOf(family).length / 3);
+  });
+});

@@ -25,7 +25,8 @@ const colourOf = (index: number) => COLOURS[index % COLOURS.length] as string;
 export function planView({ plan, loops }: Drawn): View {
   const bars = Object.entries(plan.bars).flatMap(([name, bar]) => {
     const outline = outlineBetween(bar, Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY)?.map(onSheet);
-    return outline === undefined ? [] : [{ name, moves: bar.moves, outline }];
+    const upright = Math.hypot(bar.to[0] - bar.from[0], bar.to[1] - bar.from[1]) < 1e-6;
+    return outline === undefined ? [] : [{ name, moves: bar.moves, upright, outline }];
   });
   const screws = Object.entries(plan.screws).map(([name, { at, screw }]) => ({
     name,
@@ -49,7 +50,7 @@ export function planView({ plan, loops }: Drawn): View {
     ],
     lines: [
       ...loops.flatMap(({ belt }) => belt.spans.map(flipped)),
-      ...bars.flatMap(({ outline }) => edges(outline)),
+      ...bars.flatMap(({ outline, upright }) => (upright ? crossed(outline) : edges(outline))),
       ...loops.flatMap(({ nodes }) => nodes.flatMap(flanges)),
       ...edges(square),
     ],
@@ -69,10 +70,16 @@ function edges(outline: readonly Point[]): Segment[] {
   return outline.map((from, index) => ({ from, to: outline[(index + 1) % outline.length] as Point }));
 }
 
-/** The flanges of a node as labels keep off them: the square round them. */
+/** The flanges of a node as labels keep off them: the square round them, and what keeps a short label from within it. */
 function flanges(node: BeltNode): Segment[] {
   const [one, other] = around(node) as [Point, Point];
-  return edges([one, { x: other.x, y: one.y }, other, { x: one.x, y: other.y }]);
+  return crossed([one, { x: other.x, y: one.y }, other, { x: one.x, y: other.y }]);
+}
+
+/** The edges of a small shape with four corners, and its diagonals. */
+function crossed(outline: readonly Point[]): Segment[] {
+  const [one, two, three, four] = outline as readonly [Point, Point, Point, Point];
+  return [...edges(outline), { from: one, to: three }, { from: two, to: four }];
 }
 
 function around(node: BeltNode): Point[] {

@@ -55,8 +55,10 @@ describe("one line of a plan changed with --set", () => {
 
   test.each([
     [["--set", "screws.A.at=[150, 70]"], 0, ""],
-    [["--set", "bars.front.bar.width=30.1"], 0, ""],
-    [["--set", "motor.motor.shaftLength=22"], 0, ""],
+    [["--set", "bars.arm-front.bar.width=29.9"], 0, ""],
+    [["--set", "bars.front.bar.width=30.1"], 1, "front and left share 45.0 mm3"],
+    [["--set", "motor.motor.shaftLength=43"], 0, ""],
+    [["--set", "motor.motor.shaftLength=22"], 1, "needs the shaft up to 27.5 mm"],
     [["--set", "motor.pulleys.0.gap=2"], 0, ""],
     [["--set", "foot.wall=6"], 0, ""],
     [["--set", "motor.pulleys.5.gap=2"], 2, "entries are counted from 0: 0 to 2"],

@@ -1,5 +1,8 @@
+import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { beltsSvg } from "../../src/outputs/belts-svg.ts";
+import { readYaml } from "../../src/presets/read.ts";
+import { readStagePreset } from "../../src/presets/stage-preset.ts";
 import type { Plan } from "../../src/stage/index.ts";
 import { layout, solved } from "../support/belt-plans.ts";
 import { stackedPulleys } from "../support/motor-stack.ts";
@@ -130,6 +133,22 @@ function textBoxes(svg: string) {
   }
   return boxes;
 }
+
+test("no words stand within a pulley: on a machine whose side arms pass close by its screws", () => {
+  const file = "presets/stages/copy-stand.yaml";
+  const plan = readStagePreset(readYaml(file, readFileSync(file, "utf8"))).value?.plan;
+  if (plan === undefined) throw new Error("unreadable");
+  const data = drawn(plan);
+  const svg = beltsSvg(data, "copy-stand");
+  const [, right = "", down = ""] = /translate\((\S+) (\S+)\)/.exec(svg) ?? [];
+  const nodes = data.loops.flatMap((loop) => loop.nodes);
+  expect(nodes.length).toBe(5);
+  for (const { words, left, right: end, top, bottom } of textBoxes(svg)) {
+    const [x, y] = [(left + end) / 2 - Number(right), (top + bottom) / 2 - Number(down)];
+    const over = nodes.find((node) => Math.hypot(x - node.x, y + node.y) < node.flange);
+    expect(over === undefined ? "" : `${words} on ${over.name}`).toBe("");
+  }
+});
 
 test("a title is escaped, and what XML forbids is left out", () => {
   const svg = beltsSvg(drawn(PLANS.wide), `a <b> & "c"\u0000 'd'`);

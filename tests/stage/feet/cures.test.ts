@@ -97,8 +97,8 @@ describe("ways out that only some feet have", () => {
   });
 
   test("a foot beside the bar goes under it", () => {
-    // A thick plate and a light print, since a foot under its bar bends more than one beside it.
-    const stiff = { print: "0.2 kg", foot: { ...WORKED.foot, plate: 12 } };
+    // Thick and of PLA, since a foot under its bar bends more than one beside it.
+    const stiff = { foot: { ...WORKED.foot, plate: 12, material: "PLA" } };
     const { all } = cures({ ...stiff, motor: { plateTop: -26 }, screws: higher });
     expect(all[3]).toMatchObject({
       way: "mount the foot under the bar",

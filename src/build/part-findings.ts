@@ -1,6 +1,6 @@
-import type { DefectName } from "../core/defects.ts";
 import type { Diagnostic, Path } from "../core/diagnostic.ts";
 import type { Plan } from "../stage/index.ts";
+import { toldOfPart } from "../stage/parts/design-of.ts";
 import type { StagePart } from "./stage-parts.ts";
 
 /** What was found of one part, paths into its parameters. */
@@ -16,9 +16,6 @@ interface Block {
   readonly data: Readonly<Record<string, unknown>>;
 }
 
-/** Told once for the whole machine, not at each part. */
-const TOLD_ELSEWHERE: readonly string[] = ["typical-value-not-measured" satisfies DefectName];
-
 /**
  * Returns what was found of all parts of a machine with paths into its plan: the parameter where the plan states it, in
  * the part's own block or the one of all such parts, else the thing that the part belongs to. What several parts have
@@ -27,7 +24,7 @@ const TOLD_ELSEWHERE: readonly string[] = ["typical-value-not-measured" satisfie
 export function partFindings(all: readonly Findings[], plan: Plan, blocks: readonly Block[]): Diagnostic[] {
   const merged = new Map<string, { readonly diagnostic: Diagnostic; readonly names: string[] }>();
   for (const { part, diagnostics } of all) {
-    for (const diagnostic of diagnostics.filter(({ name }) => !TOLD_ELSEWHERE.includes(name))) {
+    for (const diagnostic of toldOfPart(diagnostics)) {
       const path = planPath(part, diagnostic, plan, blocks);
       const key = JSON.stringify([
         diagnostic.name,

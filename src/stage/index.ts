@@ -20,7 +20,7 @@ export { type Plan, schema as planSchema } from "./schema/index.ts";
  * ways out are tried by working out the changed plans. Never throws.
  */
 export function deriveStage(plan: Plan, printer: PrinterOf): Stage {
-  return withCures(deriveOnce(plan, printer), (changed) => deriveOnce(changed, printer));
+  return withCures(deriveOnce(plan, printer), (changed) => deriveOnce(changed, printer), printer);
 }
 
 function deriveOnce(plan: Plan, printer: PrinterOf): Stage {

@@ -1,5 +1,6 @@
 import type { Diagnostic } from "../../core/diagnostic.ts";
-import type { Stage } from "../machine.ts";
+import type { PrinterOf, Stage } from "../machine.ts";
+import { printsAlike } from "../parts/design-of.ts";
 import type { Plan } from "../schema/index.ts";
 import { type Way, waysOut } from "./ways-out.ts";
 
@@ -22,11 +23,11 @@ const HOPELESS: readonly string[] = ["belt-plane-below-lowest-seat", "foot-stack
 const NAMED = 3;
 
 /** Returns the machine with the ways out of every foot that cannot be built, each tried by deriving the plan again. */
-export function withCures(stage: Stage, derive: Derive): Stage {
+export function withCures(stage: Stage, derive: Derive, printer: PrinterOf): Stage {
   const hopeless = stage.diagnostics.filter(isHopeless);
   if (hopeless.length === 0) return stage;
   const once = remembering(derive);
-  const cures = new Map(hopeless.map((one) => [one, curesOf(stage, one, once)]));
+  const cures = new Map(hopeless.map((one) => [one, curesOf(stage, one, once, printer)]));
   const sections = [...cures].map(([{ path }, tried]) => ({
     title: `Ways out for the foot of ${path[1]}`,
     facts: [],
@@ -42,12 +43,16 @@ export function withCures(stage: Stage, derive: Derive): Stage {
 const isHopeless = ({ name }: Diagnostic) => HOPELESS.includes(name);
 
 /** Returns each way out of one foot that cannot be built, in the order of the least trouble, with what came of it. */
-export function curesOf(stage: Stage, hopeless: Diagnostic, derive: Derive): Cure[] {
+export function curesOf(stage: Stage, hopeless: Diagnostic, derive: Derive, printer: PrinterOf): Cure[] {
   const screw = String(hopeless.path[1]);
   return waysOut(stage.plan, screw, hopeless).map((way) => {
     const { asks, plans, also, skipped } = way;
     if (plans.length === 0) return { way: asks, set: "", helps: false, outcome: skipped ?? "not tried", reprints: 0 };
-    return { way: asks, ...firstThatHelps(plans, ({ set, plan }) => outcomeOf(stage, screw, derive(plan, set), also)) };
+    const tried = firstThatHelps(plans, ({ set, plan }) => {
+      const changed = derive(plan, set);
+      return outcomeOf(stage, screw, changed, { also, anew: newParts(stage, changed, printer) });
+    });
+    return { way: asks, ...tried };
   });
 }
 
@@ -73,13 +78,19 @@ function remembering(derive: Derive): Derive {
   };
 }
 
-function outcomeOf(base: Stage, screw: string, changed: Stage, also: Way["also"]): Outcome {
+interface Effort {
+  readonly also: Way["also"];
+  /** Parts of families that are printed anew. */
+  readonly anew: number;
+}
+
+function outcomeOf(base: Stage, screw: string, changed: Stage, { also, anew }: Effort): Outcome {
   const had = new Set(base.diagnostics.map(keyOf));
   const errors = changed.diagnostics.filter(({ level }) => level === "error");
   const same = errors.filter((one) => isHopeless(one) && one.path[1] === screw);
   const fresh = errors.filter((one) => !same.includes(one) && !had.has(keyOf(one)));
   const left = [...same, ...fresh];
-  const reprints = newParts(base, changed) + (also === undefined ? 0 : 1);
+  const reprints = anew + (also === undefined ? 0 : 1);
   const helps = left.length === 0;
   const names = [...new Set(left.map(({ name, path }) => `${name} at ${path.join(".")}`))];
   const outcome = helps ? (also ?? "the foot fits") : `leaves ${names.slice(0, 3).join(" and ")}`;
@@ -88,10 +99,13 @@ function outcomeOf(base: Stage, screw: string, changed: Stage, also: Way["also"]
 
 const keyOf = ({ name, path }: Diagnostic) => JSON.stringify([name, path]);
 
-/** How many parts of the changed machine are not among those of the first. */
-function newParts(base: Stage, changed: Stage): number {
-  const known = new Map(base.parts.map(({ name, parameters }) => [name, JSON.stringify(parameters)]));
-  return changed.parts.filter(({ name, parameters }) => known.get(name) !== JSON.stringify(parameters)).length;
+/** How many parts of the changed machine are not printed like those of the first. */
+function newParts(base: Stage, changed: Stage, printer: PrinterOf): number {
+  const known = new Map(base.parts.map((part) => [part.name, part]));
+  return changed.parts.filter((part) => {
+    const before = known.get(part.name);
+    return before === undefined || !printsAlike(before, part, printer);
+  }).length;
 }
 
 function lineOf({ way, set, helps, outcome, reprints }: Cure): string {

@@ -36,7 +36,7 @@ function corners(mesh: Mesh, foot: FootChoice): Vec3[] {
 const inside = ([x, y, z]: Vec3, [low, high]: Box) =>
   Math.min(x - low[0], high[0] - x, y - low[1], high[1] - y, z - low[2], high[2] - z);
 
-// The bars of the wide machine as boxes, written out from the plan's middle lines and 30 mm.
+// The bars of the wide machine as boxes, written out from the plan's middle lines and 30 mm, of the post 20 mm.
 const FRONT: Box = [
   [0, 0, -30],
   [760, 30, 0],
@@ -50,8 +50,8 @@ const BACK: Box = [
   [760, 560, 0],
 ];
 const POST: Box = [
-  [0, 265, 0],
-  [30, 295, 500],
+  [5, 270, 0],
+  [25, 290, 500],
 ];
 
 interface Case {
@@ -75,7 +75,7 @@ const CASES: readonly [string, Case][] = [
   ["under", { screw: "A", at: [150, 52], more: { mount: "under" }, bars: [FRONT], off: ([, , z]) => -30 - z }],
   [
     "on-post",
-    { screw: "A", at: [52, 280], more: { mount: "on-post", bar: "post-left" }, bars: [POST], off: ([x]) => x - 30 },
+    { screw: "A", at: [52, 280], more: { mount: "on-post", bar: "post-left" }, bars: [POST], off: ([x]) => x - 25 },
   ],
   [
     "in-corner, named by the front bar",

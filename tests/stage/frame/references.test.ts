@@ -25,7 +25,7 @@ describe("names that name nothing", () => {
   });
 
   test("a node, and the screw that it should have been", () => {
-    expect(wrong({ loops: { low: { nodes: ["motor", "A", "BB"] } } })).toEqual([
+    expect(wrong({ loops: { low: { nodes: ["motor", "A", "BB", "press"] } } })).toEqual([
       ["loops.low.nodes.2", "B"],
       ["screws.B", "B in nodes: of a loop"],
     ]);
@@ -125,7 +125,7 @@ test("everything is told of in one run", () => {
   const plan = widePlan({
     bars: { extra: { bar: "30x30 slot 8", from: [0, 20, -15], to: [760, 20, -15] } },
     screws: { A: { bar: "frnt" }, B: { at: [610, 300] } },
-    loops: { low: { nodes: ["motor", "A", "Bee"] }, high: { slide: { node: "D" } } },
+    loops: { low: { nodes: ["motor", "A", "Bee", "press"] }, high: { slide: { node: "D" } } },
     carriages: { left: { post: "mast" } },
   });
   const paths = deriveStage(plan, () => UNCALIBRATED).diagnostics.map(({ path }) => path.join("."));

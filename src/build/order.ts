@@ -52,6 +52,11 @@ export function finishDraft(draft: Draft, kernel: Kernel): Finished {
   return finish(makeDraft(draft, kernel));
 }
 
+/** Writes down a part that was built under another name. */
+export function finishTwin({ made }: Finished, request: Request): Finished {
+  return finish({ ...made, request });
+}
+
 function companionRequest(request: Request, companion: Companion): Request {
   const family = FAMILIES.find(({ name }) => name === companion.family);
   if (family === undefined)

@@ -6,9 +6,9 @@ import { type Manifest, type ManifestFile, type ManifestPart, manifestText } fro
 import { reportJson } from "../outputs/report-json.ts";
 import type { Stage } from "../stage/index.ts";
 import type { TestedAssembly } from "./assembly.ts";
-import { sha256Hex } from "./hash.ts";
+import { canonical, sha256Hex } from "./hash.ts";
 import { drawPart } from "./make.ts";
-import { type Finished, type FinishedFile, finishDraft } from "./order.ts";
+import { type Finished, type FinishedFile, finishDraft, finishTwin } from "./order.ts";
 import type { StagePart } from "./stage-parts.ts";
 
 /** Where the files of parts stand in the set's folder. */
@@ -36,10 +36,20 @@ export function keptPart(part: StagePart, earlier: Earlier | undefined): SetPart
   return whole ? { part, kept, files } : undefined;
 }
 
-/** Builds and verifies a part. */
-export function builtPart(part: StagePart, kernel: Kernel): SetPart {
-  const finished = finishDraft(drawPart(part.request, part.designed), kernel);
+/** Builds and verifies a part; one of `built` that differs in nothing but its name is not built a second time. */
+export function builtPart(part: StagePart, kernel: Kernel, built: readonly SetPart[] = []): SetPart {
+  const twin = built.find((one) => "finished" in one && sameButName(one.part, part));
+  const finished =
+    twin !== undefined && "finished" in twin
+      ? finishTwin(twin.finished, part.request)
+      : finishDraft(drawPart(part.request, part.designed), kernel);
   return { part, finished, found: finished.made.diagnostics.slice(part.designed.diagnostics.length) };
+}
+
+function sameButName(one: StagePart, other: StagePart): boolean {
+  const askedFor = ({ request: { family, parameters, printer, accept, calibrated } }: StagePart) =>
+    canonical({ family: family.name, parameters, printer, accept, calibrated });
+  return one.hash === other.hash && askedFor(one) === askedFor(other);
 }
 
 /** Returns what verifying the mesh of a part found, now or when it was built. */

@@ -260,6 +260,22 @@ describe("the set of a machine", () => {
     );
   });
 
+  test("has the same files for a part that is built once with its twin as for one built by itself", () => {
+    const twins = ["one", "two"].map((name) => placedPart(name, "thumb-wheel"));
+    const [one, two] = stageParts(handmade({ parts: twins }), () => printing, "1.2.3");
+    if (one === undefined || two === undefined) throw new Error("two parts were asked for");
+    const never = () => {
+      throw new Error("built a second time");
+    };
+    const alone = builtPart(two, kernel);
+    const together = builtPart(two, { build: never, assemble: never }, [builtPart(one, kernel)]);
+    expect("finished" in together && together.finished.files).toEqual("finished" in alone && alone.finished.files);
+    const other = placedPart("three", "thumb-wheel", { count: 2 });
+    const [three] = stageParts(handmade({ parts: [other] }), () => printing, "1.2.3");
+    if (three === undefined) throw new Error("a part was asked for");
+    expect(() => builtPart(three, { build: never, assemble: never }, [alone])).toThrow("built a second time");
+  });
+
   test("tells of clashes between bodies with what is told of the machine", () => {
     const bytes = files.find(({ name }) => name === "report.json")?.bytes;
     expect(JSON.parse(new TextDecoder().decode(bytes))).toMatchObject({ messages: [fault] });

@@ -104,7 +104,7 @@ async function partsOf(
   const made: SetPart[] = [];
   for (const part of parts) {
     if (stopped(part.owner)) continue;
-    made.push(keptPart(part, earlier) ?? builtPart(part, await kernel));
+    made.push(keptPart(part, earlier) ?? builtPart(part, await kernel, made));
     await breath();
   }
   return made;

@@ -9,12 +9,11 @@ export function bisect(f: (at: number) => number, low: number, high: number): nu
   if (end === 0) return high;
   if (!(sense + end === 0)) return undefined;
   let [left, right] = [low, high];
-  for (;;) {
-    const middle = left / 2 + right / 2;
-    if (middle === left || middle === right) return left;
+  for (let middle = low / 2 + high / 2; left < middle && middle < right; middle = left / 2 + right / 2) {
     const side = Math.sign(f(middle));
     if (side === 0) return middle;
     if (side === sense) left = middle;
     else right = middle;
   }
+  return left;
 }

@@ -94,6 +94,19 @@ const MACHINE: Ends[] = [
     [{ small: 12.001, centres: 100 }, "the smaller pulley is the larger one"],
     [{ centres: 12 }, "the pulleys overlap"],
   ]),
+  ends(
+    m.twoPulleyLoop,
+    { large: 10, small: 10, centres: 20.5 },
+    { angle: 0, span: 20.5, smallWrap: 180, length: 41 + 20 * Math.PI, approximate: 41 + 20 * Math.PI },
+    [
+      [{ small: 10.01 }, "r is above R"],
+      [{ centres: 20 }, "the pulleys overlap"],
+    ],
+  ),
+  ends(m.twoPulleyCentres, { large: 10, small: 10, length: 41 + 20 * Math.PI }, { centres: 20.5, approximate: 20.5 }, [
+    [{ small: 10.01 }, "r is above R"],
+    [{ length: 39.99 + 20 * Math.PI }, "the belt is too short for these pulleys"],
+  ]),
   ends(m.pulleyOutside, { teeth: 20, pitch: Math.PI, line: 9.5 }, { pitchDiameter: 20, outside: 1 }, [
     [{ line: 10 }, "the pitch line lies deeper than the pulley"],
   ]),

@@ -45,3 +45,50 @@ test("a search that meets a place without a loop finds nothing; one that jumps o
   expect(placeInStretch((place) => at(place, 1 + 2 * place), stretch, 2)?.at).toBe(0.5);
   expect(placeInStretch((place) => at(place, 1), stretch, 4)).toBeUndefined();
 });
+
+/** Stretches of a slide on which the length is a given function of the place, sound where it is told. */
+function stretchesFrom(from: number, to: number, given: (at: number) => { length: number; slope: number } | undefined) {
+  const look = (at: number) => {
+    const here = given(at);
+    return here === undefined ? undefined : { at, ...here };
+  };
+  const stretches = stretchesOf(look, { node: "a", direction: 0, from, to });
+  return stretches.map(({ low, high }) => [low.at, high.at]);
+}
+
+test("a slide that is sound throughout is one stretch, to the last bit of its end", () => {
+  const straight = (at: number) => ({ length: at, slope: 1 });
+  for (const [from, to] of [
+    [0.1, 0.7],
+    [-0.3, 0.1],
+    [-1.1, 2.3],
+    [0.7, 1.9],
+  ] as const) {
+    expect(stretchesFrom(from, to, straight)).toEqual([[from, to]]);
+  }
+});
+
+test("a stretch begins and ends with the last place that is sound", () => {
+  const straight = { length: 0, slope: 1 };
+  const within = (low: number, high: number) => (at: number) =>
+    at >= low && at <= high ? { ...straight, length: at } : undefined;
+  expect(stretchesFrom(0, 1, within(0.3, 2))).toEqual([[0.3, 1]]);
+  expect(stretchesFrom(0, 1, within(-1, 0.3))).toEqual([[0, 0.3]]);
+  expect(stretchesFrom(0, 1, within(0.31, 0.9))).toEqual([[0.31, 0.9]]);
+  expect(stretchesFrom(0, 1, within(0.5, 0.5))).toEqual([]);
+  expect(stretchesFrom(0, 1, within(2, 3))).toEqual([]);
+});
+
+test("a stretch ends where the length turns, or stops to grow", () => {
+  const bowl = (at: number) => ({ length: (at - 0.51) ** 2, slope: 2 * (at - 0.51) });
+  const hill = (at: number) => ({ length: -((at - 0.51) ** 2), slope: -2 * (at - 0.51) });
+  for (const turning of [bowl, hill]) {
+    const [before, after, ...more] = stretchesFrom(0, 1, turning);
+    expect(more).toEqual([]);
+    expect([before?.[0], after?.[1]]).toEqual([0, 1]);
+    expect(before?.[1]).toBeCloseTo(0.51, 12);
+    expect(after?.[0]).toBe(before?.[1]);
+  }
+  const flat = (at: number) => ({ length: Math.min(at, 0.5), slope: at < 0.5 ? 1 : 0 });
+  expect(stretchesFrom(0, 1, flat)[0]).toEqual([0, 0.5]);
+});

@@ -6,7 +6,7 @@ import { stl } from "../outputs/stl.ts";
 import type { Companion, Design } from "../parts/family.ts";
 import { FAMILIES } from "../parts/index.ts";
 import { type Figures, figuresOf } from "./figures.ts";
-import { type Draft, draftPart, type Made, type MadePiece, makeDraft } from "./make.ts";
+import { type Draft, draftPart, hashOf, type Made, type MadePiece, makeDraft } from "./make.ts";
 import { sheetFile, solidFile } from "./output-names.ts";
 import type { Request } from "./request.ts";
 
@@ -52,9 +52,11 @@ export function finishDraft(draft: Draft, kernel: Kernel): Finished {
   return finish(makeDraft(draft, kernel));
 }
 
-/** Writes down a part that was built under another name. */
-export function finishTwin({ made }: Finished, request: Request): Finished {
-  return finish({ ...made, request });
+/** Writes down a part whose bodies are those of another, which was built; `found` is what verifying those found. */
+export function finishTwin(draft: Draft, { made }: Finished, found: readonly Diagnostic[]): Finished {
+  const { request, design, diagnostics } = draft;
+  const pieces = made.pieces.map((one, index) => ({ ...one, piece: draft.pieces[index] ?? one.piece }));
+  return finish({ request, design, hash: hashOf(request), pieces, diagnostics: [...diagnostics, ...found] });
 }
 
 function companionRequest(request: Request, companion: Companion): Request {

@@ -7,7 +7,7 @@ import { reportJson } from "../outputs/report-json.ts";
 import type { Stage } from "../stage/index.ts";
 import type { TestedAssembly } from "./assembly.ts";
 import { canonical, sha256Hex } from "./hash.ts";
-import { drawPart } from "./make.ts";
+import { type Draft, drawPart } from "./make.ts";
 import { type Finished, type FinishedFile, finishDraft, finishTwin } from "./order.ts";
 import type { StagePart } from "./stage-parts.ts";
 
@@ -17,7 +17,13 @@ export const MANIFEST = "manifest.json";
 
 /** A part that was built in this run, or one that an earlier run built and that is still there, byte by byte. */
 export type SetPart =
-  | { readonly part: StagePart; readonly finished: Finished; readonly found: readonly Diagnostic[] }
+  | {
+      readonly part: StagePart;
+      /** Stands for its bodies. */
+      readonly shape: string;
+      readonly finished: Finished;
+      readonly found: readonly Diagnostic[];
+    }
   | { readonly part: StagePart; readonly kept: ManifestPart; readonly files: readonly ManifestFile[] };
 
 /** What an earlier run left: its manifest, and whether a file it lists is there with the same bytes. */
@@ -36,20 +42,30 @@ export function keptPart(part: StagePart, earlier: Earlier | undefined): SetPart
   return whole ? { part, kept, files } : undefined;
 }
 
-/** Builds and verifies a part; one of `built` that differs in nothing but its name is not built a second time. */
+/** Builds and verifies a part; one of whose bodies `built` holds the like is only written down. */
 export function builtPart(part: StagePart, kernel: Kernel, built: readonly SetPart[] = []): SetPart {
-  const twin = built.find((one) => "finished" in one && sameButName(one.part, part));
-  const finished =
-    twin !== undefined && "finished" in twin
-      ? finishTwin(twin.finished, part.request)
-      : finishDraft(drawPart(part.request, part.designed), kernel);
-  return { part, finished, found: finished.made.diagnostics.slice(part.designed.diagnostics.length) };
+  const draft = drawPart(part.request, part.designed);
+  const shape = shapeOf(draft);
+  const twin = built.find((one) => "shape" in one && one.shape === shape);
+  if (twin !== undefined && "shape" in twin)
+    return { part, shape, finished: finishTwin(draft, twin.finished, twin.found), found: twin.found };
+  const finished = finishDraft(draft, kernel);
+  return { part, shape, finished, found: finished.made.diagnostics.slice(part.designed.diagnostics.length) };
 }
 
-function sameButName(one: StagePart, other: StagePart): boolean {
-  const askedFor = ({ request: { family, parameters, printer, accept, calibrated } }: StagePart) =>
-    canonical({ family: family.name, parameters, printer, accept, calibrated });
-  return one.hash === other.hash && askedFor(one) === askedFor(other);
+/** Returns what stands for the bodies of a part and for all that verifying them hangs on. */
+function shapeOf({ request: { family, printer, accept, parameters }, pieces }: Draft): string {
+  const { holeShrinkVertical, holeShrinkHorizontal, outerGrowth } = printer;
+  // For a printer that makes openings too large the bodies are drawn a second time, from the parameters.
+  const twice = Math.min(holeShrinkVertical, holeShrinkHorizontal, outerGrowth) < 0;
+  const drawn = {
+    family: family.name,
+    printer,
+    accept,
+    pieces,
+    ...(twice || pieces.length === 0 ? { parameters } : {}),
+  };
+  return sha256Hex(new TextEncoder().encode(canonical(drawn)));
 }
 
 /** Returns what verifying the mesh of a part found, now or when it was built. */

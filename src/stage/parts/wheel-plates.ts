@@ -27,7 +27,6 @@ export function wheelPlates({ plan }: Partless, printer: PrinterOf): Made {
 }
 
 function plateOf(plan: Plan, name: string, printer: Printer): Made {
-  const path = ["carriages", name];
   const postName = plan.carriages[name]?.post ?? "";
   const post = plan.bars[postName];
   // Another bar than an upright one that stands still is told of among the references.

@@ -70,7 +70,7 @@ function edges(outline: readonly Point[]): Segment[] {
   return outline.map((from, index) => ({ from, to: outline[(index + 1) % outline.length] as Point }));
 }
 
-/** The flanges of a node as labels keep off them: the square round them, and what keeps a short label from within it. */
+/** The flanges of a node as labels keep off them: the square round them; its diagonals keep short ones out of it. */
 function flanges(node: BeltNode): Segment[] {
   const [one, other] = around(node) as [Point, Point];
   return crossed([one, { x: other.x, y: one.y }, other, { x: one.x, y: other.y }]);

@@ -1,12 +1,15 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { dirname, join, resolve } from "node:path";
 import { describe, expect, test } from "vitest";
+import { assemblyFaults } from "../../src/build/clash/index.ts";
 import { strangeAcceptances } from "../../src/build/stage-accept.ts";
 import { stageParts } from "../../src/build/stage-parts.ts";
 import { hasErrors } from "../../src/core/diagnostic.ts";
+import { loadKernel } from "../../src/geometry/kernel.ts";
 import { readPrinterPreset } from "../../src/presets/printer-preset.ts";
 import { readYaml } from "../../src/presets/read.ts";
 import { readStagePreset } from "../../src/presets/stage-preset.ts";
+import { UNCALIBRATED } from "../../src/printing/printer.ts";
 import { deriveStage } from "../../src/stage/index.ts";
 
 const ROOT = "presets/stages";
@@ -44,7 +47,18 @@ describe.each(files)("%s", (path) => {
     expect(new Set(parts.map(({ request }) => request.name)).size).toBe(parts.length);
     const keys = stage.sections.flatMap(({ facts }) => facts.map(({ key }) => key));
     expect(new Set(keys).size, "each number has a name of its own").toBe(keys.length);
+    const words = stage.sections.flatMap(({ facts, lines }) => [...facts.map(({ label }) => label), ...(lines ?? [])]);
+    const raw = words.filter((line) => /\d\.\d{5}/.test(line) && !line.startsWith("layers of whole full steps"));
+    expect(raw, "figures in words are rounded, also those that were typed in other units").toEqual([]);
   });
+});
+
+test.each(files)("in the assembled %s nothing stands in anything else, at any height of the travel", async (path) => {
+  const { value: preset } = presetIn(path);
+  if (preset === undefined) throw new Error("unreadable");
+  const stage = deriveStage(preset.plan, () => UNCALIBRATED);
+  const faults = assemblyFaults(stage, () => UNCALIBRATED, await loadKernel());
+  expect(faults.filter(({ level }) => level !== "note").map(({ says }) => says)).toEqual([]);
 });
 
 test("the machines differ in unit, bar, number of screws and of loops, and in size", () => {

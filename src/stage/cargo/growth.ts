@@ -1,6 +1,7 @@
 import { growthVector } from "../../mechanics/growth-vector.ts";
 import { thermalGrowth } from "../../mechanics/thermal-growth.ts";
 import type { Fact, Section } from "../fact.ts";
+import { rounded } from "../parts/bar-frame.ts";
 import type { Plan } from "../schema/index.ts";
 import { worked } from "../worked.ts";
 
@@ -45,7 +46,10 @@ export function growth(plan: Plan): Section {
       thermalGrowth,
       { ...warm, length },
       {
-        growth: [`plate.growth.${axis}`, `growth of the plate along ${axis} from ${ambient} to ${temperature} °C`],
+        growth: [
+          `plate.growth.${axis}`,
+          `growth of the plate along ${axis} from ${rounded(ambient, 1)} to ${rounded(temperature, 1)} °C`,
+        ],
       },
     ).facts;
   const mounts = Object.values(growthOf(plan)).flatMap(({ facts }) => facts);

@@ -8,6 +8,7 @@ import { wattDensity } from "../../mechanics/watt-density.ts";
 import { above, below } from "../../parts/check.ts";
 import type { Material } from "../../printing/materials.ts";
 import type { Fact, Topic } from "../fact.ts";
+import { rounded } from "../parts/bar-frame.ts";
 import type { Plan } from "../schema/index.ts";
 import { atMost, told, worked } from "../worked.ts";
 import { massesOf } from "./masses.ts";
@@ -102,7 +103,11 @@ function warmUpOf(plan: Plan, { power }: Heater): Found & { readonly loss: numbe
     warmUp,
     { mass: alone + sheet, heat, warming, power, loss },
     {
-      time: ["heater.time", `time from ${ambient} to ${temperature} °C, sheet and losses counted`, atMost(LONG)],
+      time: [
+        "heater.time",
+        `time from ${rounded(ambient, 1)} to ${rounded(temperature, 1)} °C, sheet and losses counted`,
+        atMost(LONG),
+      ],
     },
   );
   const facts = [...lost.facts, ...ideal.facts, ...real.facts];
@@ -121,7 +126,8 @@ function warmUpOf(plan: Plan, { power }: Heater): Found & { readonly loss: numbe
     value: time,
     unit: "s",
     warning: LONG,
-    says: (limit) => `the plate needs ${(time / 60).toFixed(0)} minutes to ${temperature} °C, over ${limit / 60}`,
+    says: (limit) =>
+      `the plate needs ${(time / 60).toFixed(0)} minutes to ${rounded(temperature, 1)} °C, over ${limit / 60}`,
     set: `power: ${Math.ceil((power * time) / LONG)} W or more, or a thinner plate`,
   });
   return { facts, loss, diagnostics: told("plate-cannot-reach-temperature", path, finding) };

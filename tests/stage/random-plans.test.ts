@@ -8,7 +8,7 @@ import { WIDE } from "../support/plans.ts";
 import { printerWith } from "../support/printer.ts";
 
 const PRINTER = printerWith();
-const RUNS = 100;
+const RUNS = { wild: 200, near: 40 };
 
 const far = (middle: number, by: number) =>
   fc.oneof(
@@ -121,7 +121,7 @@ const rest = {
   temperatures: maybe(
     fc.record({ temperature: fc.integer({ min: 0, max: 200 }), ambient: fc.integer({ min: 0, max: 45 }) }),
   ),
-  print: fc.integer({ min: 0, max: 200 }),
+  print: fc.oneof(fc.integer({ min: 0, max: 3 }), fc.integer({ min: 0, max: 200 })),
 };
 
 /** A machine of two to four screws and one or two loops whose names may name nothing. */
@@ -260,10 +260,10 @@ describe("whatever plan is drawn at random", () => {
       fc.property(wild, (raw) => {
         if (soundly(raw).stage.pulleys.length > 0) derived++;
       }),
-      { numRuns: 2 * RUNS },
+      { numRuns: RUNS.wild },
     );
     // Those whose names all mean something are worked out to the end.
-    expect(derived).toBeGreaterThan(RUNS / 5);
+    expect(derived).toBeGreaterThan(RUNS.wild / 10);
   });
 
   test("near a machine that can be built, none that is called sound has a fault that an outsider sees", () => {
@@ -272,8 +272,8 @@ describe("whatever plan is drawn at random", () => {
       fc.property(near, (raw) => {
         if (soundly(raw).clean) clean++;
       }),
-      { numRuns: RUNS },
+      { numRuns: RUNS.near },
     );
-    expect(clean).toBeGreaterThan(RUNS / 10);
+    expect(clean).toBeGreaterThan(RUNS.near / 5);
   });
 });

@@ -40,8 +40,48 @@ function rounded(value: unknown): unknown {
   return Object.fromEntries(Object.entries(value).map(([name, each]) => [name, rounded(each)]));
 }
 
-const facts = ({ sections }: Stage) =>
-  sections.flatMap((section) => section.facts.map(({ key, value, unit }) => `${key} ${near(value)} ${unit}`)).sort();
+/** How a number of the machine is called, and what it is, after the machine was laid differently. */
+type Lay = (key: string, value: number) => [string, number];
+const asItIs: Lay = (key, value) => [key, value];
+
+/** An angle from 0 up to 360 deg. */
+const round = (angle: number) => near((((near(angle) % 360) + 360) % 360) % 360);
+
+function facts({ sections }: Stage, lay: Lay = asItIs): string[] {
+  const all = sections.flatMap((section) => section.facts);
+  return all
+    .map(({ key, value, unit }) => {
+      const [name, number] = lay(key, value);
+      return `${name} ${name.endsWith(".direction") ? round(number) : near(number)} ${unit}`;
+    })
+    .sort();
+}
+
+/** The sides of the ground after a quarter turn: what was behind is at the left. */
+const SIDES: Readonly<Record<string, string>> = { back: "left", left: "front", front: "right", right: "back" };
+
+const turnedFact: Lay = (key, value) => {
+  if (key.endsWith(".direction")) return [key, value + 90];
+  if (key === "stage.centre.x") return ["stage.centre.y", value];
+  if (key === "stage.centre.y") return ["stage.centre.x", -value];
+  if (key === "plate.growth.x") return ["plate.growth.y", value];
+  if (key === "plate.growth.y") return ["plate.growth.x", value];
+  const [, side = ""] = /^heater\.margin\.(\w+)$/.exec(key) ?? [];
+  return [side === "" ? key : `heater.margin.${SIDES[side]}`, value];
+};
+
+/** In a mirror the belt runs the other way along each span. */
+const mirroredFact: Lay = (key, value) => {
+  const [, before, from, between, to, after] = /^(loop\.\w+\.span\.)(\w+)(-to-|-)(\w+)(.*)$/.exec(key) ?? [];
+  if (before !== undefined) {
+    return [`${before}${to}${between}${from}${after}`, after === ".direction" ? -value : value];
+  }
+  if (key.endsWith(".direction")) return [key, 180 - value];
+  if (key === "stage.centre.x") return [key, -value];
+  const exchanged: Readonly<Record<string, string>> = { left: "right", right: "left" };
+  return [key.replace(/^(heater\.margin\.)(left|right)$/, (_, kept, side) => `${kept}${exchanged[side]}`), value];
+};
+
 const found = ({ diagnostics }: Stage) =>
   diagnostics.map(({ name, level, path }) => `${level} ${name} ${path.join(".")}`).sort();
 const parts = ({ parts: all }: Stage) =>
@@ -59,13 +99,13 @@ describe("the whole wide machine", () => {
 
   it("turned by a quarter is the same", () => {
     const turn: Motion = { spot: ([x, y]) => [0 - y, x], direction: (angle) => angle + 90, swaps: true };
-    expect(essence(derive(moved(WIDE, turn)))).toEqual(essence(WHOLE));
+    expect(essence(derive(moved(WIDE, turn)))).toEqual({ ...essence(WHOLE), facts: facts(WHOLE, turnedFact) });
   });
 
   it("in a mirror has the same facts and faults, and parts that differ in their sides only", () => {
     const mirror: Motion = { spot: ([x, y]) => [0 - x, y], direction: (angle) => 180 - angle, swaps: false };
     const other = derive(moved(WIDE, mirror));
-    expect(facts(other)).toEqual(facts(WHOLE));
+    expect(facts(other)).toEqual(facts(WHOLE, mirroredFact));
     expect(found(other)).toEqual(found(WHOLE));
     const sided = ["growthAngle", "mountNumber", "obstacles", "beltSpans", "framePosts"];
     const sideless = (stage: Stage) =>

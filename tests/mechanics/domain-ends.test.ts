@@ -90,6 +90,7 @@ const MACHINE: Ends[] = [
     [{ clearance: 1.0482 }, "the clearance lets the leg turn by over 3 deg"],
   ]),
   ends(m.leeway, { spacing: 20, angle: 0, diameter: 10 }, { clearance: 0 }, [[{ spacing: 19.999 }, NEAR_BOLTS]]),
+  ends(m.loopTolerance, { length: 1000 }, { tolerance: 0.5 }, []),
   ends(m.meshEstimate, { teeth: 20, large: 12, small: 12, centres: 12.001 }, { mesh: 10 }, [
     [{ small: 12.001, centres: 100 }, "the smaller pulley is the larger one"],
     [{ centres: 12 }, "the pulleys overlap"],

@@ -95,9 +95,16 @@ describe("ends of ranges", () => {
           onC: expect.closeTo(0, 9),
         });
         const says = "the three screws stand nearly in line: 14.99 mm across on 300 mm, under 5 %";
-        expect(m.loadShare.compute(given(14.99))).toHaveProperty("refused", says);
+        const mm = (value: number) => ({ value: expect.closeTo(value, 6), unit: "mm" });
+        const defect = { name: "screws-in-line", found: mm(14.99), limit: mm(15) };
+        expect(m.loadShare.compute(given(14.99))).toMatchObject({ refused: says, defect });
       }
     }
+    const row = { weight: 30, x: 0, y: 0, xA: 0, yA: 0, xB: 300, yB: 0, xC: 100, yC: 0 };
+    expect(m.loadShare.compute(row)).toHaveProperty(
+      "refused",
+      "the three screws stand nearly in line: 0 mm across on 300 mm, under 5 %",
+    );
     const same = { weight: 30, x: 0, y: 0, xA: 7, yA: 7, xB: 7, yB: 7, xC: 7, yC: 7 };
     expect(m.loadShare.compute(same)).toEqual({
       refused: "the three screws stand nearly in line: they share a place, or none is a place",

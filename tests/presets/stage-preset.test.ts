@@ -135,7 +135,17 @@ describe("inches", () => {
     bars,
     screws,
     travel: { lowest: inch(100), lift: inch(220), nut: inch(125) },
-    motor: { ...WIDE.motor, at: place(WIDE.motor.at), plateTop: inch(10) },
+    motor: {
+      ...WIDE.motor,
+      motor: { ...WIDE.motor.motor, shaftLength: inch(WIDE.motor.motor.shaftLength) },
+      at: place(WIDE.motor.at),
+      plateTop: inch(10),
+    },
+    loops: {
+      ...WIDE.loops,
+      low: { ...WIDE.loops.low, slide: { ...WIDE.loops.low.slide, from: inch(-15), to: inch(15) } },
+    },
+    idlers: { press: { ...WIDE.idlers.press, at: place(WIDE.idlers.press.at) } },
     plate: {
       ...WIDE.plate,
       at: place(WIDE.plate.at),

@@ -38,8 +38,8 @@ function boltPlaces({ centre, section }: Post): readonly Vec2[] {
 }
 
 /**
- * Returns the direction in which the nut pockets of a post open: outwards, but to the screw where a bar in the way of the
- * nuts has its edge relieved, since the groove would leave the roof of the pocket without a hold.
+ * Returns the direction in which the nut pockets of a post open: outwards, but to the screw where a bar in the way of
+ * the nuts has its edge relieved, since the groove would leave the roof of the pocket without a hold.
  */
 function pocketOpening({ azimuth, section }: Post, { given, derived: { axis } }: Foot): number {
   const onMatingFace = section.some(([, y]) => y < -axis + TOUCHING);

@@ -8,7 +8,11 @@ const presets = readdirSync(root)
   .flatMap((family) => readdirSync(join(root, family)).map((file) => join(root, family, file)))
   .filter((file) => file.endsWith(".yaml"))
   .sort();
-const { status } = spawnSync(process.execPath, ["dist/tramwright.cjs", "make", ...presets, "-o", "out"], {
+const stages = readdirSync("presets/stages")
+  .filter((file) => file.endsWith(".yaml"))
+  .sort()
+  .map((file) => join("presets/stages", file));
+const { status } = spawnSync(process.execPath, ["dist/tramwright.cjs", "make", ...presets, ...stages, "-o", "out"], {
   stdio: "inherit",
 });
 process.exitCode = status ?? 70;

@@ -1,5 +1,5 @@
-// Renders the pictures of the README from the STL files that the demo wrote into out/.
-import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
+// Renders the pictures of the README from what the demo wrote into out/.
+import { copyFileSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { readStl } from "../tests/support/read-stl.ts";
 import { png } from "./render/png.ts";
 import { rasterise } from "./render/rasterise.ts";
@@ -26,3 +26,5 @@ for (const { part, picture, azimuth, elevation } of PICTURES) {
   );
   console.log(`docs/pictures/${picture}.png from out/${part}.stl`);
 }
+copyFileSync("out/seed-bench/belts.svg", "docs/pictures/seed-bench-belts.svg");
+console.log("docs/pictures/seed-bench-belts.svg from out/seed-bench/belts.svg");

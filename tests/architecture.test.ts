@@ -14,15 +14,31 @@ const LAYERS: Readonly<Record<string, readonly string[]>> = {
   geometry: ["core"],
   parts: ["core", "catalogue", "mechanics", "printing", "geometry"],
   verify: ["core", "printing", "geometry"],
-  outputs: ["core", "printing", "geometry", "parts"],
-  presets: ["core", "parts", "printing", "catalogue"],
-  build: ["core", "catalogue", "mechanics", "printing", "geometry", "parts", "verify", "outputs", "presets"],
-  cli: ["core", "catalogue", "mechanics", "printing", "geometry", "parts", "verify", "outputs", "presets", "build"],
+  stage: ["core", "catalogue", "mechanics", "printing", "geometry", "parts"],
+  outputs: ["core", "printing", "geometry", "parts", "stage"],
+  presets: ["core", "parts", "stage", "printing", "catalogue"],
+  build: ["core", "catalogue", "mechanics", "printing", "geometry", "parts", "stage", "verify", "outputs", "presets"],
+  cli: [
+    "core",
+    "catalogue",
+    "mechanics",
+    "printing",
+    "geometry",
+    "parts",
+    "stage",
+    "verify",
+    "outputs",
+    "presets",
+    "build",
+  ],
 };
 
 /** The only places that may know a third-party package. */
 const PACKAGES: Readonly<Record<string, (file: string) => boolean>> = {
-  zod: (file) => file === "core/parameter.ts" || file === "printing/printer.ts" || /^(parts|presets)\//.test(file),
+  zod: (file) =>
+    ["core/complain.ts", "core/hardware.ts", "core/parameter.ts"].includes(file) ||
+    file === "printing/printer.ts" ||
+    /^(parts|presets|stage)\//.test(file),
   "@jscad/modeling": (file) => file === "geometry/jscad.ts",
   "manifold-3d": (file) => file === "geometry/kernel.ts",
   "@jscad/stl-serializer": (file) => file === "outputs/stl.ts",

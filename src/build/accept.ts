@@ -2,6 +2,7 @@ import { DEFECTS, type Defect, defect } from "../core/defects.ts";
 import type { Diagnostic } from "../core/diagnostic.ts";
 import { nearest } from "../core/nearest.ts";
 import type { AnyFamily } from "../parts/family.ts";
+import { STAGE_DEFECTS } from "../stage/stage-defects.ts";
 import type { Acceptance } from "./request.ts";
 
 const GENERAL = Object.entries<Defect>(DEFECTS);
@@ -21,8 +22,20 @@ export function applyAcceptance(
   return diagnostics.map((diagnostic) => {
     const because = reasons.get(diagnostic.name);
     if (because === undefined || diagnostic.level !== "error") return diagnostic;
-    return { ...diagnostic, level: "warning" as const, says: `${diagnostic.says} (accepted: ${because})` };
+    return accepted(diagnostic, because);
   });
+}
+
+const ACCEPTED = " (accepted: ";
+
+/** Returns an error as the warning that it becomes when somebody accepts it: the reason is repeated. */
+export function accepted(diagnostic: Diagnostic, because: string): Diagnostic {
+  return { ...diagnostic, level: "warning", says: `${diagnostic.says}${ACCEPTED}${because})` };
+}
+
+/** Returns what a message said before it was accepted. */
+export function saidBefore(says: string): string {
+  return says.split(ACCEPTED)[0] ?? says;
 }
 
 /** Returns an error for each acceptance that names no check of the family, or one that nobody may accept. */
@@ -33,6 +46,8 @@ export function wrongAcceptances(accept: readonly Acceptance[], family: AnyFamil
     if (forbidden.has(check))
       return [refused(index, `${check} cannot be accepted`, "remove the line and mend what it found")];
     if (known.includes(check)) return [];
+    if (Object.hasOwn(STAGE_DEFECTS, check))
+      return [refused(index, `${check} is a defect of a machine, not of one ${family.name}`, "part: stage, in a plan")];
     return [
       refused(index, `${check} is no check of a ${family.name}`, nearest(check, known) ?? "the name a message printed"),
     ];

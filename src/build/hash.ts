@@ -14,3 +14,8 @@ export function canonical(data: unknown): string {
 export function shortHash(data: unknown): string {
   return bytesToHex(sha256(utf8ToBytes(canonical(data)))).slice(0, 8);
 }
+
+/** Returns the SHA-256 of bytes in hex digits, as `sha256sum` prints it. */
+export function sha256Hex(bytes: Uint8Array): string {
+  return bytesToHex(sha256(bytes));
+}

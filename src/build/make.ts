@@ -36,7 +36,7 @@ export interface Made {
 }
 
 /** A part worked out, and what arithmetic has to say about it. */
-interface Designed {
+export interface Designed {
   readonly design: Design;
   readonly diagnostics: readonly Diagnostic[];
   /** Engraved on a part that is made against an error somebody accepted. */
@@ -62,8 +62,12 @@ export interface Draft extends Designed {
 
 /** Returns everything about a part that needs no kernel. */
 export function draftPart(request: Request): Draft {
-  const drawn = designPart(request);
-  return { ...drawn, request, pieces: hasErrors(drawn.diagnostics) ? [] : drawn.design.pieces() };
+  return drawPart(request, designPart(request));
+}
+
+/** Draws a part that is worked out. */
+export function drawPart(request: Request, designed: Designed): Draft {
+  return { ...designed, request, pieces: hasErrors(designed.diagnostics) ? [] : designed.design.pieces() };
 }
 
 /** Builds and verifies a part. With an error from the arithmetic there is nothing to build and `pieces` is empty. */

@@ -3,10 +3,10 @@ import { hasErrors } from "../core/diagnostic.ts";
 import type { Kernel } from "../geometry/kernel.ts";
 import { sheet } from "../outputs/sheet.ts";
 import { stl } from "../outputs/stl.ts";
-import type { Companion } from "../parts/family.ts";
+import type { Companion, Design } from "../parts/family.ts";
 import { FAMILIES } from "../parts/index.ts";
 import { type Figures, figuresOf } from "./figures.ts";
-import { type Draft, draftPart, type Made, type MadePiece, makeDraft } from "./make.ts";
+import { type Draft, draftPart, hashOf, type Made, type MadePiece, makeDraft } from "./make.ts";
 import { sheetFile, solidFile } from "./output-names.ts";
 import type { Request } from "./request.ts";
 
@@ -34,12 +34,29 @@ export interface Finished {
 /** Returns the part that was asked for and, behind it, every part that it needs of other families, all but built. */
 export function draftOrder(request: Request): Draft[] {
   const main = draftPart(request);
-  return [main, ...main.design.companions.map((companion) => draftPart(companionRequest(request, companion)))];
+  return [main, ...companionRequests(request, main.design).map(draftPart)];
+}
+
+/** Returns what a part needs of other families, as requests of their own. */
+export function companionRequests(request: Request, { companions }: Design): Request[] {
+  return companions.map((companion) => companionRequest(request, companion));
 }
 
 /** Builds, verifies and writes down what was drawn. */
 export function finishDrafts(drafts: readonly Draft[], kernel: Kernel): Finished[] {
-  return drafts.map((draft) => finish(makeDraft(draft, kernel)));
+  return drafts.map((draft) => finishDraft(draft, kernel));
+}
+
+/** Builds, verifies and writes down one part that was drawn. */
+export function finishDraft(draft: Draft, kernel: Kernel): Finished {
+  return finish(makeDraft(draft, kernel));
+}
+
+/** Writes down a part whose bodies are those of another, which was built; `found` is what verifying those found. */
+export function finishTwin(draft: Draft, { made }: Finished, found: readonly Diagnostic[]): Finished {
+  const { request, design, diagnostics } = draft;
+  const pieces = made.pieces.map((one, index) => ({ ...one, piece: draft.pieces[index] ?? one.piece }));
+  return finish({ request, design, hash: hashOf(request), pieces, diagnostics: [...diagnostics, ...found] });
 }
 
 function companionRequest(request: Request, companion: Companion): Request {

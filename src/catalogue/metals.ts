@@ -43,6 +43,7 @@ export const METALS: Table<Metal> = {
     conductivity: { symbol: "k", unit: "W/(m·K)", meaning: "thermal conductivity" },
   },
   rows: [
+    metal("aluminium", [2.7, 69000, 186, 23.4, 896, 167], "memory", "alloy not known: what most alloys have"),
     metal(
       "aluminium 6061-T6",
       [2.7, 68900, 310, 23.6, 896, 167],

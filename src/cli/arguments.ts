@@ -12,7 +12,7 @@ export interface Arguments {
 }
 
 const FLAGS = ["json", "quiet", "force", "dry-run", "help", "version"];
-const VALUES = ["output", "set", "printer", "preset", "color"];
+const VALUES = ["output", "set", "printer", "preset", "probe", "color"];
 const ALIASES = { output: "o", quiet: "q", help: "h" } as const;
 
 /** Returns the command line as command, operands, flags and values; throws a trouble that names the right flag. */
@@ -49,10 +49,10 @@ export function readArguments(argv: readonly string[]): Arguments {
   return { command, operands, flags: flagsOf(given), values };
 }
 
-/** yargs turns a lone "-" into an empty text; it travels as a word of its own. */
-const DASH = "\u0001dash";
-const keepDash = (word: string) => (word === "-" ? DASH : word);
-const restoreDash = (word: string) => (word === DASH ? "-" : word);
+/** yargs turns a lone "-" into an empty text, and takes `-12,80,0.1` for flags; behind this sign they are words. */
+const GUARD = "\u0001";
+const keepDash = (word: string) => (word === "-" || /^-[.\d][^,]*,/.test(word) ? `${GUARD}${word}` : word);
+const restoreDash = (word: string) => (word.startsWith(GUARD) ? word.slice(GUARD.length) : word);
 
 type Entries = readonly (readonly [string, unknown])[];
 
@@ -67,6 +67,9 @@ function valuesOf(given: Entries): Record<string, string[]> {
       .map(([name, value]) => [name, (Array.isArray(value) ? value : [value]).map((one) => restoreDash(String(one)))]),
   );
 }
+
+/** Returns the last value of an option: the one that counts where it is given twice. */
+export const last = ({ values }: Arguments, name: string): string | undefined => values[name]?.at(-1);
 
 /** Throws when a flag is used that the command does not have, with the nearest one that it has. */
 export function refuseStrangers({ command, flags, values }: Arguments): void {

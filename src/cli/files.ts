@@ -17,7 +17,7 @@ import {
 import { dirname, join, resolve } from "node:path";
 import { EXIT, trouble } from "./io.ts";
 
-/** A file to write: its plain name and its bytes. */
+/** A file to write: its name from the folder of its set, with `/`, and its bytes. */
 export interface OutputFile {
   readonly name: string;
   readonly bytes: Uint8Array;
@@ -46,6 +46,15 @@ export function tryText(path: string): { readonly text: string } | { readonly re
   }
 }
 
+/** Returns the bytes of a file; undefined when it cannot be read. */
+export function tryBytes(path: string): Uint8Array | undefined {
+  try {
+    return readFileSync(path);
+  } catch {
+    return undefined;
+  }
+}
+
 export const exists = (path: string): boolean => existsSync(path);
 
 /** Returns the path that `relative` means inside the folder of `file`. */
@@ -63,14 +72,24 @@ export function writeShipped(name: string, bytes: Uint8Array): void {
   writeFileSync(join(__dirname, name), bytes);
 }
 
+interface SetOptions {
+  /** Whether files of others are replaced. */
+  readonly force: boolean;
+  /** Whether a file is known to be this program's by other means than what stands in it. */
+  readonly isOwn?: (name: string) => boolean;
+  /** Files of the set before that the new one lacks: removed when all others stand. */
+  readonly stale?: readonly string[];
+}
+
 /**
- * Writes a set of files: first all of them into a hidden folder beside their targets, then each is renamed into place,
- * so that no target is ever half written. A file that this program did not write is left alone unless `force`.
+ * Writes a set of files: first all of them into a hidden folder beside their targets, then each is renamed into place
+ * in the order given, so that no target is ever half written. A file that this program did not write is left alone
+ * unless `force`.
  */
-export function writeSet(folder: string, files: readonly OutputFile[], force: boolean): void {
+export function writeSet(folder: string, files: readonly OutputFile[], { force, isOwn, stale = [] }: SetOptions): void {
   const blocked = files.map(({ name }) => join(folder, name)).find(isFolder);
   if (blocked !== undefined) throw trouble(`cannot write ${blocked}: it is a folder`, EXIT.files);
-  const foreign = files.filter(({ name }) => !force && isForeign(join(folder, name)));
+  const foreign = files.filter(({ name }) => !force && isOwn?.(name) !== true && isForeign(join(folder, name)));
   if (foreign.length > 0) {
     const names = foreign.map(({ name }) => join(folder, name)).join(", ");
     throw trouble(`${names} was not written by tramwright and is left alone; --force replaces it`, EXIT.files);
@@ -81,8 +100,13 @@ export function writeSet(folder: string, files: readonly OutputFile[], force: bo
     const stage = mkdtempSync(join(folder, ".tramwright-"));
     staging.add(stage);
     try {
+      for (const inner of innerFolders(files)) {
+        makeFolder(resolve(folder, inner), made);
+        mkdirSync(join(stage, inner), { recursive: true });
+      }
       for (const { name, bytes } of files) writeWhole(join(stage, name), bytes);
       for (const { name } of files) renameSync(join(stage, name), join(folder, name));
+      for (const name of stale) rmSync(join(folder, name), { force: true });
     } finally {
       rmSync(stage, { recursive: true, force: true });
       staging.delete(stage);
@@ -93,6 +117,10 @@ export function writeSet(folder: string, files: readonly OutputFile[], force: bo
     throw trouble(`cannot write into ${folder}: ${reason(thrown)}`, EXIT.files);
   }
 }
+
+const innerFolders = (files: readonly OutputFile[]) => [
+  ...new Set(files.map(({ name }) => dirname(name)).filter((inner) => inner !== ".")),
+];
 
 /**
  * Makes a folder and those above it, one at a time, and notes what it made. The recursive call of Node asks for ever

@@ -19,19 +19,20 @@ const PRINTER = ["--printer file", "the printer's calibration, instead of the on
 
 export const COMMANDS: Readonly<Record<string, Help>> = {
   make: {
-    summary: "derive, check, build, verify and write parts",
+    summary: "derive, check, build, verify and write parts, or all of a stage",
     examples: [
       "tramwright make presets/parts/screw-foot/*.yaml -o out",
+      "tramwright make presets/stages/seed-bench.yaml",
       "tramwright make screw-foot --set beltPlane='1 1/4 in' --set bearing=628",
       "tramwright make my-foot.yaml --printer my-printer.yaml --dry-run",
     ],
-    usage: "tramwright make <preset or family>...",
+    usage: "tramwright make <preset, plan of a stage or family>...",
     options: [
       ["-o, --output folder", "where the files go (default: out)"],
       SET,
       PRINTER,
       ["--dry-run", "everything but the writing"],
-      ["--force", "replaces files that tramwright did not write"],
+      ["--force", "replaces files that tramwright did not write, and builds all parts anew"],
       ["-q, --quiet", "errors, warnings and cautions only"],
       ...SHARED,
     ],
@@ -39,13 +40,45 @@ export const COMMANDS: Readonly<Record<string, Help>> = {
   check: {
     summary: "everything make finds, nothing written",
     examples: ["tramwright check my-foot.yaml", "tramwright check presets/parts/*/*.yaml --json"],
-    usage: "tramwright check <preset or family>...",
+    usage: "tramwright check <preset, plan of a stage or family>...",
     options: [SET, PRINTER, ["-q, --quiet", "errors and warnings only"], ...SHARED],
   },
+  report: {
+    summary: "the numbers of a stage, with limits and margins",
+    examples: ["tramwright report presets/stages/seed-bench.yaml", "tramwright report my-stage.yaml --json"],
+    usage: "tramwright report <plan of a stage>",
+    options: [SET, PRINTER, ["-q, --quiet", "errors and warnings only, beside the numbers"], ...SHARED],
+  },
+  compare: {
+    summary: "what to keep, shim, flip or print again after a change",
+    examples: [
+      "tramwright compare old-stage.yaml new-stage.yaml",
+      "tramwright compare presets/stages/seed-bench.yaml --set motor.plateTop=12",
+    ],
+    usage: "tramwright compare <old plan> <new plan>",
+    options: [
+      ["--set key=value", "changes the new plan; with one plan only, what it is compared with"],
+      PRINTER,
+      ...SHARED,
+    ],
+  },
+  tram: {
+    summary: "what each mount of the plate must do to bring it level",
+    examples: [
+      "tramwright tram presets/stages/seed-bench.yaml --probe 200,130,0 --probe 560,130,0.2 --probe 380,430,-0.1",
+    ],
+    usage: "tramwright tram <plan of a stage> --probe x,y,height ...",
+    options: [
+      ["--probe x,y,height", "three or more; positive where the plate is high; in the plan's unit"],
+      SET,
+      PRINTER,
+      ...SHARED,
+    ],
+  },
   parts: {
-    summary: "the families of parts; one family: parameters, dimensions, checks; or the printer",
-    examples: ["tramwright parts", "tramwright parts tram-mount"],
-    usage: "tramwright parts [family or printer]",
+    summary: "the families of parts; one family: parameters, dimensions, checks; or the printer, or a stage",
+    examples: ["tramwright parts", "tramwright parts tram-mount", "tramwright parts stage"],
+    usage: "tramwright parts [family, printer or stage]",
     options: SHARED,
   },
   explain: {
@@ -53,12 +86,13 @@ export const COMMANDS: Readonly<Record<string, Help>> = {
     examples: [
       "tramwright explain screw-foot.seat",
       "tramwright explain seat --preset my-foot.yaml",
+      "tramwright explain screw.A.share --preset my-stage.yaml",
       "tramwright explain spring-rate",
       "tramwright explain washer-spans-both-rings",
       "tramwright explain printer",
     ],
     usage: "tramwright explain <number, calculation, check, source or printer>",
-    options: [["--preset file", "works the number out for this preset"], SET, PRINTER, ...SHARED],
+    options: [["--preset file", "works the number out for this preset or plan"], SET, PRINTER, ...SHARED],
   },
   stock: {
     summary: "the hardware tables, with sources",

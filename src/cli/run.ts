@@ -1,16 +1,16 @@
+import { resolve } from "node:path";
 import { nearest } from "../core/nearest.ts";
 import { loadKernel } from "../geometry/kernel.ts";
-import type { Located } from "../presets/read.ts";
-import { UNCALIBRATED } from "../printing/printer.ts";
-import { type Arguments, readArguments, refuseStrangers } from "./arguments.ts";
-import { explain } from "./commands/explain.ts";
+import { type Arguments, last, readArguments, refuseStrangers } from "./arguments.ts";
 import { make } from "./commands/make.ts";
+import { makeStages } from "./commands/make-stage.ts";
 import { parts } from "./commands/parts.ts";
 import { stock } from "./commands/stock.ts";
 import { COMMANDS, helpOf, overview } from "./help.ts";
 import { EXIT, type Io, painter, trouble } from "./io.ts";
-import { load, loadPrinter } from "./load.ts";
-import { inOrder, messageLines } from "./message.ts";
+import { isPlan, readTarget } from "./load.ts";
+import { runExplain } from "./run-explain.ts";
+import { runCompare, runReport, runTram } from "./run-stage.ts";
 
 export { cleanUp } from "./files.ts";
 
@@ -28,7 +28,8 @@ export interface World {
 const COLORS = ["auto", "always", "never"];
 
 /** Runs one command line and returns its exit code. Troubles are thrown for `main` to print. */
-export async function run({ argv, version, environment, terminal, write, kernelCode }: World): Promise<number> {
+export async function run(world: World): Promise<number> {
+  const { argv, version, environment, terminal, write } = world;
   const args = readArguments(argv);
   const io: Io = { ...write, paint: painter(colorOf(args), environment, terminal) };
   if (args.flags.has("version")) return say(io, version);
@@ -38,21 +39,27 @@ export async function run({ argv, version, environment, terminal, write, kernelC
   if (COMMANDS[asked] === undefined) throw trouble(unknownCommand(asked));
   if (args.flags.has("help") || args.command === "help") return say(io, helpOf(asked));
   if (args.command !== "stock") refuseStrangers(args);
-  return await dispatch(args, io, kernelCode);
+  return await dispatch(args, io, world);
 }
 
-async function dispatch(args: Arguments, io: Io, kernelCode: World["kernelCode"]): Promise<number> {
+async function dispatch(args: Arguments, io: Io, world: World): Promise<number> {
   const { command, operands, flags } = args;
   const json = flags.has("json");
   switch (command) {
     case "make":
     case "check":
-      return await build(args, io, kernelCode);
+      return await build(args, io, world);
     case "parts":
       atMost(operands, 1, command);
       return parts(operands[0] === undefined ? { json } : { family: operands[0], json }, io);
     case "explain":
-      return explainCommand(args, io);
+      return runExplain(args, io, world.version);
+    case "report":
+      return runReport(args, io, world.version);
+    case "tram":
+      return runTram(args, io, world.version);
+    case "compare":
+      return await runCompare(args, io, world);
     default: {
       atMost(operands, 2, command);
       const [table, row] = operands;
@@ -69,55 +76,39 @@ async function dispatch(args: Arguments, io: Io, kernelCode: World["kernelCode"]
   }
 }
 
-function build(args: Arguments, io: Io, kernelCode: World["kernelCode"]): Promise<number> {
+async function build(args: Arguments, io: Io, { kernelCode, version }: World): Promise<number> {
   const { command, operands, flags, values } = args;
   if (operands.length === 0)
-    throw trouble(`${command} needs a preset or a part family; tramwright parts lists the families`);
+    throw trouble(`${command} needs a preset, a plan or a part family; tramwright parts lists the families`);
   // The kernel starts while the presets are read.
   const kernel = loadKernel(kernelCode());
-  return make(
-    {
-      targets: operands,
-      set: values.set ?? [],
-      output: last(args, "output") ?? "out",
-      printer: last(args, "printer"),
-      json: flags.has("json"),
-      quiet: flags.has("quiet"),
-      force: flags.has("force"),
-      dry: command === "check" || flags.has("dry-run"),
-    },
-    kernel,
-    io,
-  );
-}
-
-function explainCommand(args: Arguments, io: Io): number {
-  const [what, ...more] = args.operands;
-  if (what === undefined) throw trouble("explain needs the name of a number, a calculation, a check or a source");
-  if (more.length > 0)
-    throw trouble(`explain takes one name, not ${args.operands.length}; put quotation marks round it`);
-  const json = args.flags.has("json");
-  const preset = last(args, "preset") ?? (args.values.set === undefined ? undefined : what.split(".")[0]);
-  const chosen = last(args, "printer");
-  const complain = (messages: readonly Located[]) => {
-    for (const message of inOrder(messages)) for (const line of messageLines(message, io.paint)) io.err(line);
+  // A run that builds nothing never waits for it.
+  kernel.catch(() => undefined);
+  const targets = oneOfEach(operands).map(readTarget);
+  const shared = {
+    set: values.set ?? [],
+    output: last(args, "output") ?? "out",
+    printer: last(args, "printer"),
+    json: flags.has("json"),
+    quiet: flags.has("quiet"),
+    force: flags.has("force"),
+    dry: command === "check" || flags.has("dry-run"),
   };
-  if (preset === undefined) {
-    const { printer, messages } = chosen === undefined ? { printer: UNCALIBRATED, messages: [] } : loadPrinter(chosen);
-    complain(messages);
-    return printer === undefined ? EXIT.errors : explain({ what, json }, io, printer);
-  }
-  const { request, messages } = load(preset, { set: args.values.set ?? [], printer: chosen });
-  complain(messages);
-  if (request === undefined) return EXIT.errors;
-  return explain(
-    { what, family: request.family.name, parameters: { ...request.parameters }, json },
-    io,
-    request.printer,
-  );
+  const plans = targets.filter(isPlan);
+  const parts = targets.filter((target) => !isPlan(target));
+  if (shared.json && plans.length > 0 && parts.length > 0)
+    throw trouble("--json tells of parts or of stages: name them in runs of their own");
+  const codes = [
+    ...(parts.length === 0 ? [] : [await make({ ...shared, targets: parts }, kernel, io)]),
+    ...(plans.length === 0 ? [] : [await makeStages({ ...shared, targets: plans, version }, kernel, io)]),
+  ];
+  return Math.max(...codes);
 }
 
-const last = ({ values }: Arguments, name: string): string | undefined => values[name]?.at(-1);
+/** A file that is named twice is made once. */
+function oneOfEach(targets: readonly string[]): string[] {
+  return [...new Map(targets.map((target) => [resolve(target), target])).values()];
+}
 
 function colorOf(args: Arguments): string {
   const color = last(args, "color") ?? "auto";

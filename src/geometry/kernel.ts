@@ -1,4 +1,5 @@
 import Module, { type CrossSection, type Manifold, type ManifoldToplevel } from "manifold-3d";
+import { type Assembly, assemblyOf, within } from "./assembly.ts";
 import { divided, drawOut, layOn } from "./corner-moves.ts";
 import { footedPrism } from "./footed-prism.ts";
 import type { Box, Mesh, Vec2 } from "./mesh.ts";
@@ -11,6 +12,8 @@ import { stepTools } from "./step-tools.ts";
 export interface Kernel {
   /** Evaluates a solid, hands the body to `use`, and frees everything afterwards. */
   readonly build: <Answer>(solid: Solid, use: (body: Body) => Answer, tolerance?: number) => Answer;
+  /** Hands a hall in which solids are compared in pairs to `use`, and frees everything afterwards. */
+  readonly assemble: <Answer>(use: (hall: Assembly) => Answer) => Answer;
 }
 
 /** A finished body; valid only inside the `use` function it was handed to. */
@@ -33,19 +36,18 @@ type Arena = <Handle extends { delete(): void }>(handle: Handle) => Handle;
 /** Chord tolerance of bodies that are only compared, never written: hardware and the room it needs, mm. */
 const ROOM_TOLERANCE = 0.05;
 
-/**
- * Hardware lies on the part it is compared with, and surfaces that lie in one another are by far the slowest to
- * compare: so it is tried without its outermost skin first, mm.
- */
-const SKIN = 0.001;
-
 let loading: Promise<Kernel> | undefined;
 
 /** Loads the kernel once. `code` is its compiled wasm file, where the caller has it: a bundle, say. */
 export function loadKernel(code?: Promise<WebAssembly.Module>): Promise<Kernel> {
   loading ??= start(code).then((top) => {
     top.setup();
-    return { build: (solid, use, tolerance = CHORD_TOLERANCE) => build(top, solid, use, tolerance) };
+    return {
+      build: (solid, use, tolerance = CHORD_TOLERANCE) =>
+        working(top, tolerance, (shop) => use(bodyOf(shop, evaluate(shop, solid)))),
+      assemble: (use) =>
+        working(top, ROOM_TOLERANCE, (shop) => use(assemblyOf((solid) => evaluate(shop, solid), shop.arena))),
+    };
   });
   return loading;
 }
@@ -61,15 +63,14 @@ async function start(code?: Promise<WebAssembly.Module>): Promise<ManifoldToplev
   return await Module({ instantiateWasm } as never);
 }
 
-function build<Answer>(top: ManifoldToplevel, solid: Solid, use: (body: Body) => Answer, tolerance: number): Answer {
+function working<Answer>(top: ManifoldToplevel, tolerance: number, work: (shop: Workshop) => Answer): Answer {
   const handles: { delete(): void }[] = [];
   const arena: Arena = (handle) => {
     handles.push(handle);
     return handle;
   };
-  const workshop: Workshop = { top, arena, tolerance };
   try {
-    return use(bodyOf(workshop, evaluate(workshop, solid)));
+    return work({ top, arena, tolerance });
   } finally {
     for (const handle of handles) handle.delete();
   }
@@ -90,23 +91,10 @@ function bodyOf(shop: Workshop, body: Manifold): Body {
     shared: (other) => {
       const room = evaluate({ ...shop, tolerance: ROOM_TOLERANCE }, other);
       const sharedWith = (tool: Manifold) => shop.arena(body.intersect(tool)).volume();
-      return sharedWith(within(shop, room)) === 0 ? 0 : sharedWith(room);
+      return sharedWith(within(room, shop.arena)) === 0 ? 0 : sharedWith(room);
     },
     sectionArea: (z) => shop.arena(body.slice(z)).area(),
   };
-}
-
-/** The body without its outermost skin, as far as a change of scale in each direction takes it off. */
-function within(shop: Workshop, body: Manifold): Manifold {
-  const { min, max } = body.boundingBox();
-  const along = (axis: 0 | 1 | 2) => {
-    const scale = 1 - (2 * SKIN) / Math.max(max[axis] - min[axis], 4 * SKIN);
-    return { scale, shift: ((min[axis] + max[axis]) / 2) * (1 - scale) };
-  };
-  const [x, y, z] = [along(0), along(1), along(2)];
-  return shop.arena(
-    body.transform([x.scale, 0, 0, 0, 0, y.scale, 0, 0, 0, 0, z.scale, 0, x.shift, y.shift, z.shift, 1]),
-  );
 }
 
 function meshOf(body: Manifold): Mesh {

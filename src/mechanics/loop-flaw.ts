@@ -1,7 +1,8 @@
 import { type Refusal, refuse } from "../core/calculation.ts";
 import { tidy } from "../core/rounding.ts";
 import { brief } from "./bounded.ts";
-import { type BeltLoop, isFlaw, type LoopFlaw, type LoopNode, traceLoop } from "./loop-trace.ts";
+import { encloses } from "./loop-inside.ts";
+import { isFlaw, type LoopFlaw, type LoopNode, traceLoop } from "./loop-trace.ts";
 import { distanceToSegment, type Point } from "./point.ts";
 
 type Explained = (nodes: readonly LoopNode[], flaw: LoopFlaw) => Refusal;
@@ -159,15 +160,4 @@ function withoutLoose(nodes: readonly LoopNode[], at: number): { kept: readonly 
     loosest = outcome.at;
   }
   return { kept, missed };
-}
-
-/** Whether a place off every node lies within the belt: a line to the right of it crosses an odd number of times. */
-function encloses({ spans }: BeltLoop, { x, y }: Point): boolean {
-  const corners = spans.flatMap(({ from, to }) => [from, to]);
-  const crossings = corners.filter((corner, index) => {
-    const next = corners[(index + 1) % corners.length] as Point;
-    if (corner.y > y === next.y > y) return false;
-    return x < corner.x + ((y - corner.y) / (next.y - corner.y)) * (next.x - corner.x);
-  });
-  return crossings.length % 2 === 1;
 }

@@ -99,8 +99,8 @@ function signOf(node: LoopNode): number {
   return node.inside ? 1 : -1;
 }
 
-/** The span that leaves one node and lands on the next, on the side of each that the belt lies on. */
-function spanBetween(from: LoopNode, to: LoopNode): LoopSpan {
+/** Returns the span that leaves one node and lands on the next, on the side of each that the belt lies on; mm, deg. */
+export function spanBetween(from: LoopNode, to: LoopNode): LoopSpan {
   const [outFrom, outTo] = [signOf(from) * from.radius, signOf(to) * to.radius];
   const apart = distance(from, to);
   const shift = outFrom - outTo;
@@ -117,8 +117,8 @@ function spanBetween(from: LoopNode, to: LoopNode): LoopSpan {
   };
 }
 
-/** The angle over which the belt lies on a node, rad; a wrap of nothing stays nothing when rounding makes it less. */
-function wrapOf(node: LoopNode, before: LoopSpan, after: LoopSpan): number {
+/** Returns the angle over which the belt lies on a node, rad; rounding takes nothing from a wrap of nothing. */
+export function wrapOf(node: LoopNode, before: LoopSpan, after: LoopSpan): number {
   const turn = (signOf(node) * (after.direction - before.direction)) / DEGREES;
   const wrap = turn - TURN * Math.floor(turn / TURN);
   return wrap > TURN - GUARD ? 0 : wrap;
@@ -171,14 +171,17 @@ function through(nodes: readonly LoopNode[], spans: readonly LoopSpan[]): LoopFl
     const next = at + 1 === nodes.length ? 0 : at + 1;
     for (let other = 0; other < nodes.length; other++) {
       const node = nodes[other] as LoopNode;
-      if (other === at || other === next || beside(node, span)) continue;
-      const clear = distanceToSegment(node, span);
-      if (clear < node.radius - GUARD * (node.radius + span.length)) {
-        return flaw("through", at, other, clear, node.radius);
-      }
+      if (other === at || other === next || !runsInto(span, node)) continue;
+      return flaw("through", at, other, distanceToSegment(node, span), node.radius);
     }
   }
   return undefined;
+}
+
+/** Returns whether a span runs through the pitch circle of a node, by more than touching it. */
+export function runsInto(span: LoopSpan, node: LoopNode): boolean {
+  if (beside(node, span)) return false;
+  return distanceToSegment(node, span) < node.radius - GUARD * (node.radius + span.length);
 }
 
 /** Whether a node is clear of the box round a span, which is quick to tell. */

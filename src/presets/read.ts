@@ -7,8 +7,10 @@ import {
   type Node,
   parseDocument,
   parse as parseYaml,
+  type Scalar,
   visit,
   type YAMLError,
+  type YAMLMap,
 } from "yaml";
 import type { DefectName } from "../core/defects.ts";
 import type { Diagnostic, Path } from "../core/diagnostic.ts";
@@ -63,12 +65,17 @@ export function readYaml(name: string, text: string): YamlFile {
   const lines = new LineCounter();
   const aliases: Place[] = [];
   try {
-    const document = parseDocument(text, { lineCounter: lines, version: "1.2", uniqueKeys: true, strict: true });
+    const document = parseDocument(text, { lineCounter: lines, version: "1.2", uniqueKeys: false, strict: true });
     const at = (from: number, to: number) => placeAt(text, lines, from, to);
     const complaints = [...document.errors, ...document.warnings].map(({ code, pos }) =>
       complaint(name, ...yamlWords(code), at(pos[0], pos[1])),
     );
     visit(document, {
+      // The library compares each key with each other one, which takes long in a long map.
+      Map: (_, map) => {
+        for (const key of twins(map))
+          complaints.push(complaint(name, ...yamlWords("DUPLICATE_KEY"), placeOf(key, at) ?? TOP));
+      },
       Alias: (_, alias) => {
         const place = placeOf(alias, at) ?? TOP;
         aliases.push(place);
@@ -103,6 +110,17 @@ export function readValue(text: string): unknown {
   } catch {
     return text;
   }
+}
+
+/** Returns the keys of a map that are there already. */
+function twins({ items }: YAMLMap): Scalar[] {
+  const seen = new Set<unknown>();
+  return items.flatMap(({ key }) => {
+    if (!isScalar(key)) return [];
+    const fresh = !seen.has(key.value);
+    seen.add(key.value);
+    return fresh ? [] : [key];
+  });
 }
 
 type At = (from: number, to: number) => Place;

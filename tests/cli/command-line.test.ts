@@ -37,7 +37,7 @@ describe("exit codes and streams", () => {
 
   test.each([
     [["mkae", "x"], "there is no command mkae; the nearest is make"],
-    [["make"], "make needs a preset or a part family"],
+    [["make"], "make needs a preset, a plan or a part family"],
     [["make", "wheel-spacer", "--outptu", "x"], "make has no option --outptu; the nearest is --output"],
     [["make", "wheel-spacer", "--json=garbage"], "--json takes no value"],
     [["make", "wheel-spacer", "--set", "length"], "lacks a value"],

@@ -1,11 +1,14 @@
 import { SOURCES, type SourceKey } from "../../core/bibliography.ts";
+import { nearest } from "../../core/nearest.ts";
 import { CALCULATIONS } from "../../mechanics/index.ts";
 import type { AnyFamily, Design } from "../../parts/family.ts";
 import { FAMILIES } from "../../parts/index.ts";
 import type { Printer } from "../../printing/printer.ts";
+import type { Stage } from "../../stage/index.ts";
 import { calculationPage } from "../explain/calculation-page.ts";
 import { checkPage } from "../explain/check-page.ts";
 import { defectPages } from "../explain/defect-page.ts";
+import { factNames, factPages } from "../explain/fact-page.ts";
 import { hanging } from "../explain/hanging.ts";
 import { knownNames } from "../explain/known-names.ts";
 import { nearestWords } from "../explain/nearest-words.ts";
@@ -23,6 +26,8 @@ interface ExplainArgs {
   /** Family and parsed parameters of a preset, when one was named. */
   readonly family?: string;
   readonly parameters?: Readonly<Record<string, unknown>>;
+  /** The machine of a plan, when one was named. */
+  readonly stage?: Stage;
   readonly json: boolean;
 }
 
@@ -46,7 +51,7 @@ export function explain(args: ExplainArgs, io: Io, printer: Printer): number {
     throw trouble("explain needs the name of a number, a parameter, a calculation, a check or a source");
   const pages = pagesOf(asked, args, printer);
   if (pages.length === 0) {
-    throw trouble(`${args.what} is not known; ${hint(asked)}`);
+    throw trouble(`${args.what} is not known; ${hint(asked, args.stage)}`);
   }
   if (args.json) {
     io.out(
@@ -74,7 +79,12 @@ function split(what: string): Asked {
 }
 
 /** Returns the nearest name: of another family, when the name itself is right; else within the family asked for. */
-function hint({ prefix, name }: Asked): string {
+function hint({ prefix, name }: Asked, stage: Stage | undefined): string {
+  if (stage !== undefined) {
+    const facts = factNames(stage);
+    const close = nearest(name, facts) ?? facts.find((one) => one.includes(name));
+    return close === undefined ? "tramwright report <plan> lists the machine's numbers" : `the nearest is ${close}`;
+  }
   if (prefix === undefined)
     return nearestWords(name, knownNames(), "tramwright parts <family> lists its parameters, numbers and checks");
   const elsewhere = knownNames().filter((known) => known === name || known.endsWith(`.${name}`));
@@ -84,6 +94,8 @@ function hint({ prefix, name }: Asked): string {
 }
 
 function pagesOf({ prefix, name }: Asked, args: ExplainArgs, printer: Printer): Page[] {
+  const facts = args.stage === undefined ? [] : factPages(args.stage, args.what.trim());
+  if (facts.length > 0) return facts;
   const worked = workedFamilies(prefix, args, printer);
   const own = worked.flatMap((one) => familyPages(one, name));
   if (prefix !== undefined && prefix !== PRINTER) return own;

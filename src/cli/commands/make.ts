@@ -1,21 +1,22 @@
-import { join, resolve } from "node:path";
+import { join } from "node:path";
 import type { Draft } from "../../build/make.ts";
 import { draftOrder, type Finished, type FinishedPiece, finishDrafts } from "../../build/order.ts";
 import { namesTakenTwice } from "../../build/output-names.ts";
 import { type Diagnostic, hasErrors } from "../../core/diagnostic.ts";
 import type { Kernel } from "../../geometry/kernel.ts";
 import { CAUTIONS } from "../../parts/cautions.ts";
+import type { Design } from "../../parts/family.ts";
 import type { Located } from "../../presets/read.ts";
 import { hanging } from "../explain/hanging.ts";
 import { writeSet } from "../files.ts";
 import { EXIT, type Io } from "../io.ts";
-import { type Loaded, load } from "../load.ts";
+import { type Loaded, load, type Target } from "../load.ts";
 import { inOrder, messageData, messageLines } from "../message.ts";
 import { amount, figure } from "../screen.ts";
 import { summary } from "../summary.ts";
 
 export interface MakeArgs {
-  readonly targets: readonly string[];
+  readonly targets: readonly Target[];
   readonly set: readonly string[];
   readonly output: string;
   readonly printer: string | undefined;
@@ -41,7 +42,7 @@ interface Outcome {
 
 /** Makes every target: reads, derives, checks, builds, verifies, writes. Returns the exit code. */
 export async function make(args: MakeArgs, kernel: Promise<Kernel>, io: Io): Promise<number> {
-  const loaded = oneOfEach(args.targets).map((target) => load(target, args));
+  const loaded = args.targets.map((target) => load(target, args));
   const drafted: Drafted[] = [];
   for (const one of loaded) {
     drafted.push({ loaded: one, drafts: draftsOf(one) });
@@ -53,7 +54,7 @@ export async function make(args: MakeArgs, kernel: Promise<Kernel>, io: Io): Pro
   for (const [index, one] of drafted.entries()) {
     outcomes.push(outcomeOf(one, taken[index] ?? [], ready));
     const files = outcomes.at(-1)?.finished.flatMap((part) => part.files) ?? [];
-    if (!args.dry && files.length > 0) writeSet(args.output, files, args.force);
+    if (!args.dry && files.length > 0) writeSet(args.output, files, { force: args.force });
     await breath();
   }
   if (args.json) io.out(JSON.stringify(asData(outcomes, args), undefined, 2));
@@ -63,13 +64,8 @@ export async function make(args: MakeArgs, kernel: Promise<Kernel>, io: Io): Pro
     : EXIT.done;
 }
 
-/** A file that is named twice is made once. */
-function oneOfEach(targets: readonly string[]): string[] {
-  return [...new Map(targets.map((target) => [resolve(target), target])).values()];
-}
-
 /** Lets a waiting Ctrl-C in before the next part. */
-const breath = () => new Promise((resume) => setImmediate(resume));
+export const breath = () => new Promise((resume) => setImmediate(resume));
 
 function draftsOf({ request, messages }: Loaded): Draft[] {
   const wrong = hasErrors(messages.map(({ diagnostic }) => diagnostic));
@@ -105,7 +101,7 @@ function report(outcomes: readonly Outcome[], args: MakeArgs, io: Io): void {
   }
   const finished = outcomes.flatMap((outcome) => outcome.finished);
   if (!args.quiet) for (const part of finished) for (const line of partLines(part, args)) io.out(line);
-  for (const line of cautionLines(finished)) io.err(line);
+  for (const line of cautionLines(finished.map(({ made }) => made.design))) io.err(line);
   io.err(
     summary(
       messages.map(({ diagnostic }) => diagnostic),
@@ -115,12 +111,16 @@ function report(outcomes: readonly Outcome[], args: MakeArgs, io: Io): void {
   );
 }
 
+/** Where files go, and whether they do. */
+type Where = Pick<MakeArgs, "output" | "dry">;
+
 /** Returns one entry of a part's report, nothing where there is nothing to say. */
 function entry(head: string, words: string): string[] {
   return words === "" ? [] : hanging(`  ${head.padEnd(10)}`, words);
 }
 
-function partLines({ made, pieces, files }: Finished, args: MakeArgs): string[] {
+/** Returns what is told of a part: files, what was checked, what to measure and buy, its limits. */
+export function partLines({ made, pieces, files }: Finished, args: Where): string[] {
   const { request, design, hash } = made;
   const head = `${request.name}  (${request.family.name}, ${design.material}, preset ${hash})`;
   if (files.length === 0) return [head, "  not written: see the errors"];
@@ -133,7 +133,7 @@ function partLines({ made, pieces, files }: Finished, args: MakeArgs): string[] 
   ];
 }
 
-function pieceLines({ file, made, figures }: FinishedPiece, args: MakeArgs): string[] {
+function pieceLines({ file, made, figures }: FinishedPiece, args: Where): string[] {
   const { piece, fit } = made;
   const { size, volume, mass, facets, thinnestWall, widestBridge } = figures;
   const box = size.map((side) => side.toFixed(1)).join(" x ");
@@ -154,33 +154,36 @@ function pieceLines({ file, made, figures }: FinishedPiece, args: MakeArgs): str
 }
 
 /** The cautions of all parts, each once: short, but never hidden. */
-function cautionLines(finished: readonly Finished[]): string[] {
-  const names = [...new Set(finished.flatMap(({ made }) => made.design.cautions))];
+export function cautionLines(designs: readonly Pick<Design, "cautions">[]): string[] {
+  const names = [...new Set(designs.flatMap(({ cautions }) => cautions))];
   return names.flatMap((name) => hanging("caution: ", CAUTIONS[name]));
 }
 
-function asData(outcomes: readonly Outcome[], { dry, output }: MakeArgs): object {
+function asData(outcomes: readonly Outcome[], args: MakeArgs): object {
   return {
-    parts: outcomes.flatMap(({ finished }) =>
-      finished.map(({ made, pieces, files }) => ({
-        name: made.request.name,
-        family: made.request.family.name,
-        hash: made.hash,
-        material: made.design.material,
-        written: dry ? [] : files.map(({ name }) => join(output, name)),
-        pieces: pieces.map(({ file, made: { piece }, figures }) => ({
-          file,
-          title: piece.title,
-          count: piece.count,
-          ...figures,
-          measures: piece.measures,
-        })),
-        dimensions: made.design.dimensions,
-        hardware: made.design.hardware,
-        limits: made.design.limits,
-        cautions: made.design.cautions.map((name) => CAUTIONS[name]),
-      })),
-    ),
+    parts: outcomes.flatMap(({ finished }) => finished.map((one) => partData(one, args))),
     messages: outcomes.flatMap(({ messages }) => messages.map(messageData)),
+  };
+}
+
+/** Returns a part as plain data for `--json`. */
+export function partData({ made, pieces, files }: Finished, { dry, output }: Where): object {
+  return {
+    name: made.request.name,
+    family: made.request.family.name,
+    hash: made.hash,
+    material: made.design.material,
+    written: dry ? [] : files.map(({ name }) => join(output, name)),
+    pieces: pieces.map(({ file, made: { piece }, figures }) => ({
+      file,
+      title: piece.title,
+      count: piece.count,
+      ...figures,
+      measures: piece.measures,
+    })),
+    dimensions: made.design.dimensions,
+    hardware: made.design.hardware,
+    limits: made.design.limits,
+    cautions: made.design.cautions.map((name) => CAUTIONS[name]),
   };
 }

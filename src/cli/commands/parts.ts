@@ -5,11 +5,13 @@ import { UNCALIBRATED } from "../../printing/printer.ts";
 import { grid } from "../explain/grid.ts";
 import { hanging } from "../explain/hanging.ts";
 import { nearestWords } from "../explain/nearest-words.ts";
+import type { Page } from "../explain/page.ts";
 import type { ParameterField } from "../explain/parameter-field.ts";
 import { parameterLines } from "../explain/parameter-lines.ts";
 import { familyFields, PRINTER } from "../explain/parameter-page.ts";
 import { printerPage } from "../explain/printer-page.ts";
 import { shown } from "../explain/shown.ts";
+import { STAGE, stagePage } from "../explain/stage-page.ts";
 import { EXIT, type Io, trouble } from "../io.ts";
 
 interface PartsArgs {
@@ -25,7 +27,8 @@ export function parts({ family: name, json }: PartsArgs, io: Io): number {
     else for (const line of list(io)) io.out(line);
     return EXIT.done;
   }
-  if (name.trim().toLowerCase() === PRINTER) return printer(json, io);
+  if (name.trim().toLowerCase() === PRINTER) return told(printerPage(), json, io);
+  if (name.trim().toLowerCase() === STAGE) return told(stagePage(), json, io);
   const names = FAMILIES.map((family) => family.name);
   const family = FAMILIES.find((candidate) => candidate.name === name.trim().toLowerCase());
   if (family === undefined) throw trouble(`there is no part family ${name}; ${nearestWords(name, names)}`);
@@ -36,9 +39,8 @@ export function parts({ family: name, json }: PartsArgs, io: Io): number {
   return EXIT.done;
 }
 
-/** A printer's file is no part, but its settings are looked for here as well. */
-function printer(json: boolean, io: Io): number {
-  const { title, lines, data } = printerPage();
+/** The files of a printer and of a stage are no parts, but what they hold is looked for here as well. */
+function told({ title, lines, data }: Page, json: boolean, io: Io): number {
   if (json) io.out(asJson(data));
   else for (const line of [io.paint("bold", title), ...lines]) io.out(line);
   return EXIT.done;
@@ -57,6 +59,7 @@ function list(io: Io): string[] {
     ]),
     "",
     io.paint("faint", "tramwright parts <family> tells its parameters, numbers and checks; make <family> makes it."),
+    io.paint("faint", "tramwright parts stage tells what the plan of a whole machine holds; presets/stages has three."),
   ];
 }
 

@@ -1,18 +1,20 @@
 import { CALCULATION_DEFECTS } from "../../core/calculation-defects.ts";
 import { DEFECTS, type Defect } from "../../core/defects.ts";
+import { STAGE_DEFECTS, type StageDefect } from "../../stage/stage-defects.ts";
 import { hanging } from "./hanging.ts";
 import type { Page } from "./page.ts";
 
 /** Returns the page of a defect that no family checks: of files, finished meshes, calculations; none of others. */
 export function defectPages(name: string): Page[] {
   if (Object.hasOwn(CALCULATION_DEFECTS, name)) return [refusalPage(name as keyof typeof CALCULATION_DEFECTS)];
-  if (!Object.hasOwn(DEFECTS, name)) return [];
-  const defect: Defect = DEFECTS[name as keyof typeof DEFECTS];
+  const found = defectOf(name);
+  if (found === undefined) return [];
+  const [defect, whose] = found;
   const { excusable, more } = defect;
   return [
     {
       name,
-      title: `${name}: a defect that any part may have`,
+      title: `${name}: a defect that ${whose} may have`,
       lines: [
         ...told(defect),
         ...(excusable
@@ -23,6 +25,12 @@ export function defectPages(name: string): Page[] {
       data: { kind: "defect", name, ...defect },
     },
   ];
+}
+
+function defectOf(name: string): readonly [Defect, string] | undefined {
+  if (Object.hasOwn(DEFECTS, name)) return [DEFECTS[name as keyof typeof DEFECTS], "any part"];
+  if (Object.hasOwn(STAGE_DEFECTS, name)) return [STAGE_DEFECTS[name as StageDefect], "a stage"];
+  return undefined;
 }
 
 function told({ what, why, set }: Pick<Defect, "what" | "why" | "set">): string[] {

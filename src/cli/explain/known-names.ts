@@ -4,6 +4,7 @@ import { DEFECTS } from "../../core/defects.ts";
 import { CALCULATIONS } from "../../mechanics/index.ts";
 import type { AnyFamily } from "../../parts/family.ts";
 import { FAMILIES } from "../../parts/index.ts";
+import { STAGE_DEFECTS } from "../../stage/stage-defects.ts";
 import { ALL_TABLES } from "../stock/tables.ts";
 import { PRINTER, printerFields } from "./parameter-page.ts";
 
@@ -22,6 +23,7 @@ export function knownNames(prefix?: string): string[] {
     ...FAMILIES.flatMap(own),
     ...Object.keys(DEFECTS),
     ...Object.keys(CALCULATION_DEFECTS),
+    ...Object.keys(STAGE_DEFECTS),
     PRINTER,
     ...CALCULATIONS.map(({ name }) => name),
     ...Object.keys(SOURCES),

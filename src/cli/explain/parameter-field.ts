@@ -16,9 +16,10 @@ export interface ParameterField extends ParameterMeta {
 }
 
 /** What is needed of a schema; the library that made it stays out of the command line. */
-interface Schema {
+export interface Schema {
   readonly shape?: Readonly<Record<string, Schema>>;
   readonly element?: Schema;
+  readonly valueType?: Schema;
   readonly unwrap?: () => Schema;
 }
 
@@ -50,7 +51,7 @@ export function parameterFields(
 }
 
 /** Returns the schema without the defaults and optionals round it. */
-function bare(schema: Schema): Schema {
+export function bare(schema: Schema): Schema {
   return schema.element === undefined && schema.shape === undefined && schema.unwrap !== undefined
     ? bare(schema.unwrap())
     : schema;

@@ -35,7 +35,7 @@ export function below(field: ParameterField): string[] {
   const words = meanings(field);
   const widest = Math.max(0, ...words.map(([word]) => word.length));
   return [
-    ...hanging("      ", field.description),
+    ...(field.description === "" ? [] : hanging("      ", field.description)),
     ...(field.how === undefined ? [] : hanging("      how: ", field.how)),
     ...words.flatMap(([word, meaning]) => hanging(`        ${word.padEnd(widest)}  `, meaning)),
     ...(usual.length > SHORT ? hanging("      default ", usual) : []),

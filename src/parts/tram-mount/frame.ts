@@ -55,7 +55,7 @@ export function frameNumbers(given: Parameters, parts: Fittings, body: StackNumb
   const halfWidth = halfWidthOf(given, parts, halfFront, backPlate);
   const low = given.joint === "thumb-wheel" ? parts.wheel / 2 + halfTravel + 2 : 0;
   const cup = cupRadius + halfTravel + 2 + (given.mount === "on-top" ? 0 : backPlate);
-  const reach = up(Math.max(cup, low, slides ? slider + 1 : 0, given.reach ?? 0), 0.5);
+  const reach = Math.max(up(Math.max(cup, low, slides ? slider + 1 : 0), 0.5), given.reach ?? 0);
   const edge = Math.max(8, up(mount.thread.mediumHole / 2 + 0.75 * mount.thread.diameter, 0.5));
   const lever = given.mount === "on-top" ? reach : reach - backPlate;
   const moment = (given.share + given.push) * lever;

@@ -72,6 +72,17 @@ describe.each(Object.entries(COLUMNS).map(([name, parameters], column) => ({ nam
   },
 );
 
+// The usual slot mount needs 17; needs are rounded up to 0.5, a distance that is asked for is kept as it is.
+test.each([
+  [undefined, 17],
+  [12, 17],
+  [17, 17],
+  [19.05, 19.05],
+  [24.13, 24.13],
+])("with a reach of %s it stands %s off the bar's face", (reach, stands) => {
+  expect(numbersOf({ reach }).get("a")).toBe(stands);
+});
+
 describe("the ends of the tram bolt", () => {
   test.each([
     ["slot, thumb wheel", 8.75, 11.75],

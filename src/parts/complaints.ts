@@ -3,7 +3,7 @@ import { type DefectName, defect } from "../core/defects.ts";
 import type { Diagnostic, Path } from "../core/diagnostic.ts";
 import { nearest } from "../core/nearest.ts";
 import { type ComplaintParams, metaOf, presented } from "../core/parameter.ts";
-import { bare, keysAt, schemaAt, valueAt } from "./walk.ts";
+import { bare, keysAt, schemaAt, valueAt } from "./schema-walk.ts";
 
 const STRANGE_KEY = "a misspelled key would leave the default in its place without a word";
 
@@ -22,7 +22,8 @@ type Issue = z.core.$ZodIssue;
 const OWN = /^expected /;
 
 /** Returns what a schema found as Diagnostics, each with the name, the value, what is allowed and a cure. */
-export function complaintsOf({ issues }: z.ZodError, checked: Checked): Diagnostic[] {
+export function complaintsOf(error: z.ZodError, checked: Checked): Diagnostic[] {
+  const issues = error.issues.flatMap(ofKey);
   // What has the wrong type is not asked for its length as well.
   const wrong = new Set(issues.filter(isWrongType).map(({ path }) => JSON.stringify(path)));
   return issues
@@ -30,14 +31,28 @@ export function complaintsOf({ issues }: z.ZodError, checked: Checked): Diagnost
     .flatMap((issue) => (issue.code === "unrecognized_keys" ? strangers(issue, checked) : [complaint(issue, checked)]));
 }
 
+/** A key of a map that is no name is told as what the schema of the keys says of it. */
+function ofKey(issue: Issue): Issue[] {
+  if (issue.code !== "invalid_key") return [issue];
+  return issue.issues.slice(0, 1).map((inner) => ({ ...inner, path: issue.path }) as Issue);
+}
+
+/** Of more strange keys than these in one map the rest are counted only. */
+const MANY = 30;
+
 const isWrongType = ({ code }: Issue) => code === "invalid_type" || code === "invalid_union";
 
 function strangers({ path, keys }: z.core.$ZodIssueUnrecognizedKeys, { schema, under }: Checked): Diagnostic[] {
   const known = keysAt(schema, path);
-  return keys.map((key) => {
-    const set = nearest(key, known) ?? `one of ${known.join(", ")}`;
-    return { ...unresolved([...under, ...stepsOf(path), key], `${key} is not a key here`, set), why: STRANGE_KEY };
+  const strange = (key: string, says: string, set: string) => ({
+    ...unresolved([...under, ...stepsOf(path), key], says, set),
+    why: STRANGE_KEY,
   });
+  const all = `one of ${known.join(", ")}`;
+  const each = keys.slice(0, MANY).map((key) => strange(key, `${key} is not a key here`, nearest(key, known) ?? all));
+  const [next] = keys.slice(MANY);
+  if (next === undefined) return each;
+  return [...each, strange(next, `${keys.length - MANY} more keys are not known here, ${next} among them`, all)];
 }
 
 function complaint(issue: Issue, checked: Checked): Diagnostic {
@@ -68,6 +83,11 @@ function wording(issue: Issue, { schema, data }: Checked): Wording {
   const value = valueAt(data, issue.path);
   const at = schemaAt(schema, issue.path);
   if (issue.code === "custom") return { says: `${name}: ${issue.message}`, set: allowed(issue, at) };
+  if (at !== undefined && bare(at) instanceof z.ZodTuple && Array.isArray(value)) {
+    const { symbol } = metaOf(at);
+    const takes = symbol === "" ? allowed(issue, at) : symbol;
+    return { says: `${name} has ${value.length} ${unitOf("array", value.length)}; it takes ${takes}`, set: takes };
+  }
   if (issue.code === "too_big") return size(issue, name, value, "at most", Number(issue.maximum));
   if (issue.code === "too_small") return size(issue, name, value, "at least", Number(issue.minimum));
   const takes = allowed(issue, at);

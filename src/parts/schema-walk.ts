@@ -22,6 +22,7 @@ function inside(schema: z.ZodType, step: PropertyKey): z.ZodType | undefined {
   const own = bare(schema);
   if (own instanceof z.ZodObject) return (own.shape as Record<PropertyKey, z.ZodType>)[step];
   if (own instanceof z.ZodArray) return own.element as z.ZodType;
+  if (own instanceof z.ZodRecord) return own.valueType as z.ZodType;
   return own instanceof z.ZodTuple ? (own.def.items[Number(step)] as z.ZodType) : undefined;
 }
 

@@ -1,0 +1,95 @@
+// How long a whole machine takes: worked out and checked without meshes, made from a cold start, made again unchanged,
+// and its assembled bodies tested for clashes.
+import { execFileSync } from "node:child_process";
+import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join, resolve } from "node:path";
+import { stringify } from "yaml";
+import { assemblyFaults } from "../src/build/clash/index.ts";
+import { drawPart } from "../src/build/make.ts";
+import { stageParts } from "../src/build/stage-parts.ts";
+import { hasErrors } from "../src/core/diagnostic.ts";
+import { loadKernel } from "../src/geometry/kernel.ts";
+import { reportJson } from "../src/outputs/report-json.ts";
+import { UNCALIBRATED } from "../src/printing/printer.ts";
+import { deriveStage } from "../src/stage/index.ts";
+import { WIDE, widePlan } from "../tests/support/plans.ts";
+import { prepare, runBare } from "./bare.ts";
+import { inTurn, median, ms, table, times, worked } from "./timing.ts";
+
+const kernel = await loadKernel();
+const printing = { printer: UNCALIBRATED, calibrated: true };
+const printer = () => UNCALIBRATED;
+const plan = widePlan();
+const verdict = (met: boolean) => (met ? "met" : "MISSED");
+
+/** The road of `report` and of `check` up to the meshes. */
+function workedOut() {
+  const stage = deriveStage(plan, printer);
+  const parts = stageParts(stage, () => printing, "bench");
+  const listed = parts.map(({ request: { name, family }, hash, owner }) => ({
+    name,
+    family: family.name,
+    hash,
+    owner,
+  }));
+  return { stage, parts, report: reportJson({ name: "wide", version: "bench", stage, parts: listed }) };
+}
+
+const { stage, parts } = workedOut();
+if (hasErrors([...stage.diagnostics, ...parts.flatMap(({ designed }) => designed.diagnostics)]))
+  throw new Error("the machine of this bench has errors, so its parts would not be built");
+
+const [derivation = [], everything = [], clashes = []] = inTurn(
+  [() => deriveStage(plan, printer), workedOut, () => assemblyFaults(stage, printer, kernel)],
+  15,
+  worked,
+);
+const limits: readonly (readonly [string, number, number])[] = [
+  ["derivation", median(derivation), 150],
+  ["derivation, report and all checks", median(everything), 150],
+  ["clash test of the assembled machine", median(clashes), 2000],
+];
+table(
+  `A machine of ${parts.length} parts, warm, time that the process worked`,
+  ["what", "ms", "limit ms", ""],
+  limits.map(([what, is, limit]) => [what, ms(is), ms(limit), verdict(is <= limit)]),
+);
+
+/** What is left when this program is taken away: the kernel's own work for every solid that is printed. */
+const solids = parts.flatMap(({ request, designed }) => drawPart(request, designed).pieces.map(({ solid }) => solid));
+const bare = solids.map(prepare);
+const [solidTimes = []] = inTurn([() => bare.map(runBare)], 9);
+
+const folder = mkdtempSync(join(tmpdir(), "tramwright-bench-"));
+const file = join(folder, "wide.yaml");
+const preset = { format: 1, stage: "wide", printer: resolve("presets/printers/workshop-petg.yaml"), ...WIDE };
+writeFileSync(file, stringify(preset));
+const make = (...more: string[]) =>
+  execFileSync("node", ["dist/tramwright.cjs", "make", file, "-o", join(folder, "out"), "--quiet", ...more], {
+    stdio: "ignore",
+  });
+make();
+const [first = [], again = [], node = []] = inTurn(
+  [() => make("--force"), () => make(), () => execFileSync("node", ["-e", "0"])],
+  7,
+);
+rmSync(folder, { recursive: true });
+const allowed = 8 * median(node) + 1.2 * median(solidTimes);
+table(
+  `Cold \`make\` of the same machine, ${solids.length} solids (at most 8x \`node -e 0\` and 1.2x the bare kernel's time)`,
+  ["node ms", "bare kernel ms", "make ms", "allowed ms", "of allowed", ""],
+  [
+    [
+      ...[median(node), median(solidTimes), median(first), allowed].map(ms),
+      times(median(first) / allowed),
+      verdict(median(first) <= allowed),
+    ],
+  ],
+);
+const share = median(again) / median(first);
+table(
+  "Made again unchanged (at most a quarter of the first)",
+  ["first ms", "again ms", "share", ""],
+  [[ms(median(first)), ms(median(again)), times(share), verdict(share <= 0.25)]],
+);

@@ -1,0 +1,85 @@
+import type { Assembly } from "../../geometry/assembly.ts";
+import type { Box, Vec3 } from "../../geometry/mesh.ts";
+import type { Body } from "../../stage/bodies/index.ts";
+import { ALLOWED, type Allowed, allowanceOf } from "./allowed.ts";
+import { nearPairs } from "./near-pairs.ts";
+
+/** More shared volume than this is a clash, mm3. */
+export const LEAST_CLASH = 0.01;
+
+/** Where the stage stands when it is looked at, as a share of its travel. */
+export const HEIGHTS = [
+  { name: "bottom", share: 0 },
+  { name: "middle", share: 0.5 },
+  { name: "top", share: 1 },
+] as const;
+
+/** Two bodies that stand in one another, at the height of the travel at which they share most. */
+export interface Clash {
+  readonly first: Body;
+  readonly second: Body;
+  readonly height: (typeof HEIGHTS)[number]["name"];
+  /** mm3 */
+  readonly volume: number;
+  /** Middle and sides of the box round what they share, mm. */
+  readonly centre: Vec3;
+  readonly size: Vec3;
+  /** The smallest side of that box, mm. */
+  readonly depth: number;
+}
+
+/**
+ * Returns every pair of bodies that stand in one another at the bottom, in the middle or at the top of the travel,
+ * less what the table allows. `lift` is the travel in mm. Pairs that move together, or not at all, are tried once.
+ */
+export function clashesOf(
+  bodies: readonly Body[],
+  lift: number,
+  hall: Assembly,
+  table: readonly Allowed[] = ALLOWED,
+): Clash[] {
+  const worst = new Map<string, Clash>();
+  for (const { name: height, share } of HEIGHTS) {
+    const raised = (body: Body) => (body.moves ? share * lift : 0);
+    const boxes = bodies.map((body) => risen(body.box, raised(body)));
+    for (const [at, other] of nearPairs(boxes)) {
+      const [first, second] = [bodies[at], bodies[other]];
+      if (first === undefined || second === undefined) continue;
+      if ((share > 0 && first.moves === second.moves) || toldElsewhere(first, second)) continue;
+      const found = meeting(first, second, raised, hall, table);
+      if (found === undefined) continue;
+      const known = worst.get(`${at} ${other}`);
+      if (known === undefined || found.volume > known.volume) worst.set(`${at} ${other}`, { ...found, height });
+    }
+  }
+  return [...worst.values()];
+}
+
+/** Bars that stand still to each other are compared where the frame is read, by their middle lines. */
+function toldElsewhere(first: Body, second: Body): boolean {
+  return first.kind === "bar" && second.kind === "bar" && first.moves === second.moves;
+}
+
+function meeting(
+  first: Body,
+  second: Body,
+  raised: (body: Body) => number,
+  hall: Assembly,
+  table: readonly Allowed[],
+): Omit<Clash, "height"> | undefined {
+  const allowance = allowanceOf(first, second, table);
+  if (allowance !== undefined && allowance.entry.room === undefined) return undefined;
+  const room = allowance?.entry.room === undefined ? undefined : allowance.owner.rooms[allowance.entry.room];
+  const rooms = room === undefined ? [] : [{ solid: room, lift: raised(allowance?.owner ?? first) }];
+  const lifted = (body: Body) => ({ solid: body.solid, lift: raised(body) });
+  const overlap = hall.overlap(lifted(first), lifted(second), rooms);
+  if (overlap === undefined || overlap.volume <= LEAST_CLASH) return undefined;
+  const { min, max } = overlap.box;
+  const size: Vec3 = [max[0] - min[0], max[1] - min[1], max[2] - min[2]];
+  const centre: Vec3 = [(max[0] + min[0]) / 2, (max[1] + min[1]) / 2, (max[2] + min[2]) / 2];
+  return { first, second, volume: overlap.volume, centre, size, depth: Math.min(...size) };
+}
+
+function risen({ min, max }: Box, lift: number): Box {
+  return { min: [min[0], min[1], min[2] + lift], max: [max[0], max[1], max[2] + lift] };
+}

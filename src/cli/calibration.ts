@@ -1,0 +1,44 @@
+import { resolve } from "node:path";
+import type { Path } from "../core/diagnostic.ts";
+import { unresolved } from "../parts/complaints.ts";
+import { locatedIn } from "../presets/preset-file.ts";
+import { readPrinterPreset } from "../presets/printer-preset.ts";
+import { type Located, readYaml, type YamlFile } from "../presets/read.ts";
+import { type Printer, UNCALIBRATED } from "../printing/printer.ts";
+import { besideFile, readText, tryText } from "./files.ts";
+
+/** The settings of a printer; undefined when its file cannot be read or understood. */
+export interface Calibration {
+  readonly printer: Printer | undefined;
+  readonly calibrated: boolean;
+  readonly messages: readonly Located[];
+}
+
+/** Returns the printer that a file names under a key, from the folder of the file `target`; the usual one for none. */
+export function calibrationOf(file: YamlFile, target: string, key: Path, named: string | undefined): Calibration {
+  if (named === undefined) return { printer: UNCALIBRATED, calibrated: false, messages: [] };
+  const path = shortest(besideFile(target, named));
+  const read = tryText(path);
+  if ("text" in read) return calibration(path, read.text);
+  const says = `the printer file ${path} cannot be read: ${read.reason}`;
+  const set = `${key.join(": ")}: the path of your printer's file from the folder of this preset, or leave it out`;
+  const missing = locatedIn(file, unresolved(key, says, set));
+  return { printer: undefined, calibrated: false, messages: [missing] };
+}
+
+/** Returns the calibration in a file. A missing file ends the program; a wrong one is answered. */
+export function loadPrinter(path: string): Calibration {
+  const short = shortest(path);
+  return calibration(short, readText(short));
+}
+
+function calibration(path: string, text: string): Calibration {
+  const { value, complaints } = readPrinterPreset(readYaml(path, text));
+  return { printer: value, calibrated: true, messages: complaints };
+}
+
+/** Absolute paths inside the working folder are shown as the user would type them. */
+function shortest(path: string): string {
+  const here = `${resolve(".")}/`;
+  return path.startsWith(here) ? path.slice(here.length) : path;
+}

@@ -1,0 +1,98 @@
+import { type Compared, compareParts, type Verdict } from "../../build/compare.ts";
+import { printHours } from "../../build/print-hours.ts";
+import { builtPart } from "../../build/stage-set.ts";
+import type { Kernel } from "../../geometry/kernel.ts";
+import { boughtFor } from "../../outputs/hardware-csv.ts";
+import { grid } from "../explain/grid.ts";
+import { hanging } from "../explain/hanging.ts";
+import { EXIT, type Io } from "../io.ts";
+import type { Machine } from "../load-stage.ts";
+import { breath } from "./make.ts";
+
+interface Row extends Verdict {
+  /** Hours to print it, estimated; 0 for what stays. */
+  readonly hours: number;
+}
+
+/** Tells what to keep, shim, flip or print again when one machine becomes the other. Returns the exit code. */
+export async function compare(
+  before: Machine,
+  after: Machine,
+  { json }: { readonly json: boolean },
+  kernel: Promise<Kernel>,
+  io: Io,
+): Promise<number> {
+  const rows: Row[] = [];
+  for (const verdict of compareParts(before, after)) {
+    rows.push({ ...verdict, hours: await hoursOf(verdict, kernel) });
+    await breath();
+  }
+  const buy = purchases(before, after);
+  if (json) io.out(JSON.stringify({ parts: rows.map(asData), buy }, undefined, 2));
+  else for (const line of lines(rows, buy)) io.out(line);
+  return EXIT.done;
+}
+
+async function hoursOf({ action, after }: Verdict, kernel: Promise<Kernel>): Promise<number> {
+  if (after === undefined || (action !== "reprint" && action !== "print")) return 0;
+  const made = builtPart(after, await kernel);
+  if (!("finished" in made)) return 0;
+  const bodies = made.finished.pieces.map(({ made: { piece }, figures }) => ({
+    count: piece.count,
+    mass: figures.mass,
+  }));
+  return printHours(bodies, after.designed.design.material, after.request.printer);
+}
+
+/** Returns what the new machine needs more of than the old one holds, and what is over. */
+function purchases(before: Compared, after: Compared): { readonly item: string; readonly more: number }[] {
+  const counted = ({ stage, parts }: Compared) => {
+    const designs = parts.map(({ request, designed }) => ({ name: request.name, design: designed.design }));
+    return new Map(
+      boughtFor(stage, designs).map(({ item, length, needed }) => [
+        length === undefined ? item : `${item}, ${Number(length.toFixed(2))} mm`,
+        needed,
+      ]),
+    );
+  };
+  const [old, now] = [counted(before), counted(after)];
+  return [...new Set([...old.keys(), ...now.keys()])]
+    .map((item) => ({ item, more: (now.get(item) ?? 0) - (old.get(item) ?? 0) }))
+    .filter(({ more }) => more !== 0);
+}
+
+const wordsFor = ({ action, shim }: Verdict) => (shim === undefined ? action : `${action} ${shim.toFixed(2)}`);
+
+function lines(rows: readonly Row[], buy: ReturnType<typeof purchases>): string[] {
+  const table = rows.map((row) => [
+    row.name,
+    wordsFor(row),
+    row.hours === 0 ? "" : row.hours.toFixed(1),
+    row.before?.hash ?? "",
+    row.after?.hash ?? "",
+    row.why,
+  ]);
+  const printed = rows.filter(({ hours }) => hours > 0);
+  const total = printed.reduce((sum, { hours }) => sum + hours, 0);
+  const kept = rows.filter(({ action }) => ["keep", "flip", "shim"].includes(action)).length;
+  const plural = (count: number) => `${count} part${count === 1 ? "" : "s"}`;
+  const changes = buy.map(({ item, more }) => `${more > 0 ? "buy" : "over"} ${Math.abs(more)} x ${item}`);
+  return [
+    ...(table.length === 0 ? [] : grid(["part", "do", ">print h", "old", "new", "why"], table)),
+    ...changes.flatMap((words) => hanging("  ", words)),
+    ...hanging("", `${plural(kept)} stay, ${plural(printed.length)} to print: about ${total.toFixed(1)} h`),
+    ...hanging("", "Hours are an estimate, from volume and the flow of the printer's line and layer at 40 mm/s."),
+  ];
+}
+
+function asData({ name, action, shim, why, hours, before, after }: Row): object {
+  return {
+    name,
+    action,
+    ...(shim === undefined ? {} : { shim }),
+    hours,
+    why,
+    oldHash: before?.hash ?? null,
+    newHash: after?.hash ?? null,
+  };
+}

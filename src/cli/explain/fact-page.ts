@@ -1,0 +1,75 @@
+import { spell } from "../../core/bibliography.ts";
+import type { Calculation } from "../../core/calculation.ts";
+import { CALCULATIONS } from "../../mechanics/index.ts";
+import { type Fact, marginOf, type Stage } from "../../stage/index.ts";
+import { grid } from "./grid.ts";
+import { hanging } from "./hanging.ts";
+import { steps } from "./number-page.ts";
+import type { Page } from "./page.ts";
+import { shown } from "./shown.ts";
+
+/** Returns the page of every number of a machine that has the name: one, since names are unique in it. */
+export function factPages(stage: Stage, name: string): Page[] {
+  return stage.sections.flatMap(({ title, facts }) =>
+    facts.filter(({ key }) => key === name).map((fact) => factPage(fact, title)),
+  );
+}
+
+/** Returns the names of all numbers of a machine. */
+export function factNames(stage: Stage): string[] {
+  return stage.sections.flatMap(({ facts }) => facts.map(({ key }) => key));
+}
+
+/** Returns a number of a machine as formula, substitution, result, what went in, source and limit. */
+function factPage(fact: Fact, section: string): Page {
+  const { key, label, value, unit, from } = fact;
+  const of = CALCULATIONS.find((one) => one.name === from?.calculation);
+  const origin =
+    from === undefined || of === undefined
+      ? [`  ${shown(value, unit)} ${unit}`.trimEnd(), "", "source  placed or counted: no formula"]
+      : worked(fact, of, from);
+  return {
+    name: key,
+    title: `${key}: ${label}`,
+    lines: [...origin, ...limitLines(fact), `block   ${section}`],
+    data: { kind: "fact", section, ...fact, margin: marginOf(fact) ?? null, source: of?.source ?? null },
+  };
+}
+
+function worked(
+  { value, unit }: Fact,
+  of: Calculation,
+  { result, inputs, calculation }: NonNullable<Fact["from"]>,
+): string[] {
+  const results = of.compute(inputs) as Readonly<Record<string, number>>;
+  const given = Object.entries(of.inputs).map(([key, { symbol, unit, meaning }]) => ({
+    symbol,
+    unit,
+    meaning,
+    value: inputs[key] ?? Number.NaN,
+  }));
+  const others = Object.entries(of.results).flatMap(([key, { symbol, unit }]) => {
+    const found = results[key];
+    return found === undefined ? [] : [{ symbol, unit, value: found }];
+  });
+  const symbol = of.results[result]?.symbol ?? result;
+  return [
+    ...steps(symbol, of.formulas[result] ?? "", [...given, ...others], value, unit),
+    "",
+    ...grid(
+      ["with", ">value", "unit", "meaning"],
+      given.map((one) => [one.symbol, shown(one.value, one.unit), one.unit, one.meaning]),
+    ),
+    "",
+    ...hanging("source  ", spell(of.source)),
+    ...hanging("more    ", `tramwright explain ${calculation}`),
+  ];
+}
+
+function limitLines(fact: Fact): string[] {
+  const { limit, unit } = fact;
+  if (limit === undefined) return [];
+  const margin = marginOf(fact);
+  const room = margin === undefined ? "" : `, margin ${(margin * 100).toFixed(0)} %`;
+  return [`limit   ${limit.kind} ${`${shown(limit.value, unit)} ${unit}`.trimEnd()}${room}`];
+}

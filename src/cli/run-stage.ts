@@ -1,0 +1,55 @@
+import { loadKernel } from "../geometry/kernel.ts";
+import { type Arguments, last } from "./arguments.ts";
+import { compare } from "./commands/compare.ts";
+import { report } from "./commands/report.ts";
+import { tram } from "./commands/tram.ts";
+import { EXIT, type Io, trouble } from "./io.ts";
+import { readTarget } from "./load.ts";
+import { type LoadedStage, loadStage, type Machine } from "./load-stage.ts";
+import { inOrder, messageLines } from "./message.ts";
+import type { World } from "./run.ts";
+
+/** Runs `report`. Returns the exit code. */
+export function runReport(args: Arguments, io: Io, version: string): number {
+  const [plan, ...more] = args.operands;
+  if (plan === undefined || more.length > 0) throw trouble("report takes the plan of one stage");
+  const flags = { json: args.flags.has("json"), quiet: args.flags.has("quiet"), version };
+  return report(stageOf(plan, args, version), flags, io);
+}
+
+/** Runs `tram`. Returns the exit code. */
+export function runTram(args: Arguments, io: Io, version: string): number {
+  // `--probe a b c` gives the first to the option and leaves the others among the names.
+  const isProbe = (word: string) => word.includes(",");
+  const [plan, ...more] = args.operands.filter((word) => !isProbe(word));
+  const probes = [...(args.values.probe ?? []), ...args.operands.filter(isProbe)];
+  if (plan === undefined || more.length > 0) throw trouble("tram takes the plan of one stage, and --probe x,y,height");
+  if (probes.length < 3) throw trouble(`tram needs three probes or more, and there are ${probes.length}`);
+  const machine = machineOf(stageOf(plan, args, version), io);
+  return machine === undefined ? EXIT.errors : tram(machine, { probes, json: args.flags.has("json") }, io);
+}
+
+/** Runs `compare`: two plans, or one with what `--set` makes of it. Returns the exit code. */
+export async function runCompare(args: Arguments, io: Io, { version, kernelCode }: World): Promise<number> {
+  const [old, next, ...more] = args.operands;
+  const set = args.values.set ?? [];
+  if (old === undefined || more.length > 0 || (next === undefined && set.length === 0))
+    throw trouble("compare takes two plans, or one and --set key=value");
+  const before = machineOf(stageOf(old, args, version, []), io);
+  const after = machineOf(stageOf(next ?? old, args, version), io);
+  if (before === undefined || after === undefined) return EXIT.errors;
+  return await compare(before, after, { json: args.flags.has("json") }, loadKernel(kernelCode()), io);
+}
+
+function stageOf(plan: string, args: Arguments, version: string, set = args.values.set ?? []): LoadedStage {
+  const target = readTarget(plan);
+  if (target.family !== undefined) throw trouble(`${plan} is a family of parts, and the plan of a stage is wanted`);
+  return loadStage(target, { set, printer: last(args, "printer"), version });
+}
+
+/** Tells the errors of a plan and returns its machine; undefined when they leave none to work with. */
+function machineOf({ machine, messages }: LoadedStage, io: Io): Machine | undefined {
+  const errors = inOrder(messages).filter(({ diagnostic }) => diagnostic.level === "error");
+  for (const message of errors) for (const line of messageLines(message, io.paint)) io.err(line);
+  return machine;
+}

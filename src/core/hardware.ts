@@ -1,0 +1,91 @@
+import * as z from "zod";
+import { complain, type ParameterMeta, presented } from "./complain.ts";
+import { type Item, itemOf } from "./item.ts";
+import { nearest } from "./nearest.ts";
+import { INSIDE, type Kind, type Reading, readQuantity } from "./quantity.ts";
+import { findRow, type Table, type Values } from "./table.ts";
+
+function overlay<V extends Values>(table: Table<V>, typed: Record<string, unknown>, ctx: z.RefinementCtx): Item<V> {
+  const { row: key, measured, ...own } = typed;
+  const base = key === undefined ? undefined : findRow(table, String(key));
+  if (key !== undefined && base === undefined) return unknownRow(table, String(key), ctx, ["row"]);
+  const fields = Object.keys(table.fields);
+  const values: Record<string, number | string> = { ...base?.values };
+  for (const [name, value] of Object.entries(own)) {
+    const field = table.fields[name];
+    if (field === undefined) {
+      const set = nearest(name, fields) ?? `one of ${fields.join(", ")}`;
+      ctx.addIssue({ code: "custom", path: [name], message: `a ${table.item} has no ${name}`, params: { set } });
+    } else values[name] = readField(table, name, value, ctx);
+  }
+  const missing = fields.filter((name) => !(name in values));
+  if (missing.length > 0) {
+    return complain(ctx, `this ${table.item} lacks ${missing.join(", ")}`, { set: "row: with a known key" });
+  }
+  const list = measuredFields(measured, Object.keys(own), fields, ctx);
+  const item = key === undefined ? `own ${table.item}` : (base?.key ?? "");
+  return { key: item, values: values as V, row: base, measured: list, stated: Object.keys(own) };
+}
+
+/** Returns the fields that were measured: all that are stated, none, or those listed. */
+function measuredFields(typed: unknown, stated: string[], fields: string[], ctx: z.RefinementCtx): string[] {
+  if (typed === undefined || typed === false) return [];
+  if (typed === true) return stated;
+  if (Array.isArray(typed)) {
+    const strange = typed.find((name) => !fields.includes(String(name)));
+    if (strange === undefined) return typed.map(String);
+    const set = nearest(String(strange), fields) ?? `some of ${fields.join(", ")}`;
+    return complain(ctx, `${presented(strange)} is not a size that can be measured here`, { set }, ["measured"]);
+  }
+  const set = "measured: true, or a list of the fields that were measured";
+  return complain(ctx, `it is ${presented(typed)}, neither true nor false nor a list`, { set }, ["measured"]);
+}
+
+/** Returns a field as its table holds it, number or text; anything else is complained of. */
+function readField<V extends Values>(table: Table<V>, name: string, value: unknown, ctx: z.RefinementCtx) {
+  const unit = table.fields[name]?.unit ?? "";
+  const words = table.rows.some((row) => typeof row.values[name] === "string");
+  if (words && (typeof value === "string" || typeof value === "number")) return String(value);
+  const kind = (Object.keys(INSIDE) as Kind[]).find((candidate) => INSIDE[candidate] === unit);
+  const reading = words ? undefined : fieldNumber(value, kind);
+  if (reading !== undefined && "value" in reading) return reading.value;
+  const takes = words ? "text" : `a number${unit === "" ? "" : ` in ${unit}`}`;
+  const { wrong, set } = reading ?? { wrong: `it is ${presented(value)} and takes ${takes}`, set: takes };
+  ctx.addIssue({ code: "custom", path: [name], message: wrong, params: { set } });
+  return Number.NaN;
+}
+
+function fieldNumber(value: unknown, kind: Kind | undefined): Reading | undefined {
+  if (typeof value === "string" && kind !== undefined) return readQuantity(value, kind);
+  const number = typeof value === "string" && value.trim() !== "" ? Number(value) : value;
+  return typeof number === "number" && Number.isFinite(number) ? { value: number } : undefined;
+}
+
+function unknownRow<V extends Values>(table: Table<V>, key: string, ctx: z.RefinementCtx, path: string[] = []): never {
+  const keys = table.rows.map((row) => row.key);
+  const set = nearest(key, keys) ?? `one of ${keys.slice(0, 12).join(", ")}${keys.length > 12 ? " ..." : ""}`;
+  return complain(ctx, `${key} is not in the table of ${table.name}`, { set }, path);
+}
+
+/**
+ * A bought item: the key of a row, or a map with `row` and the fields that differ from it, and `measured: true` (or a
+ * list of fields) when those were measured on the item in hand.
+ */
+export function hardware<V extends Values>(table: Table<V>, meaning: string) {
+  return z
+    .union(
+      [z.string(), z.number(), z.record(z.string(), z.unknown())],
+      `expected a ${table.item}: a row of stock ${table.name}, or { row: ..., <field>: ... }`,
+    )
+    .transform((typed, ctx): Item<V> => {
+      if (typeof typed === "object") return overlay(table, typed, ctx);
+      const found = findRow(table, String(typed));
+      return found === undefined ? unknownRow(table, String(typed), ctx) : itemOf(found);
+    })
+    .register(z.globalRegistry, {
+      symbol: "",
+      unit: "",
+      description: meaning,
+      table: table.name,
+    } satisfies ParameterMeta);
+}

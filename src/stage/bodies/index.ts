@@ -1,0 +1,46 @@
+import { boundsOf } from "../../geometry/bounds.ts";
+import type { PrinterOf, Stage } from "../machine.ts";
+import { bars } from "./bars.ts";
+import { belts } from "./belts.ts";
+import type { Body, BodyKind, Drawn } from "./body.ts";
+import { idlers } from "./idlers.ts";
+import { type Machine, machineOf } from "./machine-data.ts";
+import { motorPulleys, motors } from "./motor.ts";
+import { printedParts } from "./parts.ts";
+import { heaters, plates } from "./plates.ts";
+import { bearings, collars, rings, screwPulleys, screws } from "./screw-axis.ts";
+import { axles, wheels } from "./wheels.ts";
+
+export type { Body, BodyKind, RoomName } from "./body.ts";
+
+/** Where the bodies of one kind come from. A kind that is added later joins by one entry. */
+interface Source {
+  readonly kind: BodyKind;
+  readonly from: (machine: Machine) => readonly Drawn[];
+}
+
+const SOURCES: readonly Source[] = [
+  { kind: "bar", from: bars },
+  { kind: "screw", from: screws },
+  { kind: "bearing", from: bearings },
+  { kind: "ring", from: rings },
+  { kind: "collar", from: collars },
+  { kind: "pulley", from: screwPulleys },
+  { kind: "motor", from: motors },
+  { kind: "pulley", from: motorPulleys },
+  { kind: "belt", from: belts },
+  { kind: "idler", from: idlers },
+  { kind: "plate", from: plates },
+  { kind: "heater", from: heaters },
+  { kind: "wheel", from: wheels },
+  { kind: "axle", from: axles },
+  { kind: "part", from: printedParts },
+];
+
+/** Returns everything the assembled machine consists of, at the bottom of its travel. mm, in the machine's frame. */
+export function bodiesOf(stage: Stage, printer: PrinterOf): Body[] {
+  const machine = machineOf(stage, printer);
+  return SOURCES.flatMap(({ kind, from }) =>
+    from(machine).map((drawn): Body => ({ moves: false, rooms: {}, ...drawn, kind, box: boundsOf(drawn.solid) })),
+  );
+}

@@ -1,0 +1,70 @@
+import type { Diagnostic } from "../../core/diagnostic.ts";
+import { distance } from "../../mechanics/point.ts";
+import { triangleHeight } from "../../mechanics/triangle-height.ts";
+import { above, below } from "../../parts/check.ts";
+import type { Fact } from "../fact.ts";
+import type { Plan } from "../schema/index.ts";
+import { told, worked } from "../worked.ts";
+import type { Support } from "./supports.ts";
+
+/** Least height of the triangle of three screws: a share of its longest side, and of the plate's shorter side. */
+const HEIGHT = { ofSide: 0.05, ofPlate: 0.4 };
+
+interface Layout {
+  readonly facts: readonly Fact[];
+  readonly diagnostics: readonly Diagnostic[];
+}
+
+/** Returns what is wrong with how many screws there are and where they stand to each other. */
+export function screwLayout(plan: Plan, screws: readonly Support[]): Layout {
+  if (screws.length === 3) return triangleOf(plan, screws);
+  if (screws.length > 3) return { facts: [], diagnostics: fourScrews(screws.length) };
+  const guided = Object.keys(plan.carriages).length > 0;
+  const many = screws.length === 1 ? "one screw" : `${screws.length} screws`;
+  const tips = told("stage-tips-over-its-screws", ["carriages"], {
+    level: "error",
+    says: `${many} carry the stage, and there is no carriage on wheels that keeps it level`,
+    set: "carriages: one on a post, or a third screw beside the line of the others",
+  });
+  const apart = screws[1] === undefined || screws[0] === undefined ? 1 : distance(screws[0], screws[1]);
+  return { facts: [], diagnostics: [...(guided ? [] : tips), ...onePlace(screws, apart)] };
+}
+
+function onePlace(screws: readonly Support[], apart: number): Diagnostic[] {
+  if (apart > 0) return [];
+  const names = screws.map(({ name }) => name).join(" and ");
+  const set = "at: where each stands";
+  const path = ["screws", screws[1]?.name ?? "", "at"];
+  return told("screws-nearly-in-line", path, { level: "error", says: `${names} stand in one place`, set });
+}
+
+function fourScrews(count: number): Diagnostic[] {
+  return told("four-screws-share-by-twist", ["screws"], {
+    level: "warning",
+    says: `${count} screws carry the stage: loads are bounds, a twist of hundredths of a millimetre moves them between`,
+    set: "three screws: leave one of them out",
+  });
+}
+
+function triangleOf(plan: Plan, screws: readonly Support[]): Layout {
+  const [a, b, c] = screws as readonly [Support, Support, Support];
+  const sides = { a: distance(b, c), b: distance(c, a), c: distance(a, b) };
+  const wide = HEIGHT.ofPlate * Math.min(...plan.plate.size);
+  const triangle = worked(triangleHeight, sides, {
+    height: ["screws.height", "smallest height of the triangle of screws", { value: wide, kind: "at least" }],
+    longest: ["screws.longest", "its longest side"],
+  });
+  const { height, longest } = triangle.values ?? { height: 0, longest: Math.max(sides.a, sides.b, sides.c) };
+  const flat = HEIGHT.ofSide * longest;
+  const middle = sides.a === longest ? a : sides.b === longest ? b : c;
+  const says = (limit: number) =>
+    `the three screws stand ${height.toFixed(1)} mm from one line, under ${limit.toFixed(1)} mm`;
+  const set = (least: number) => `at: at least ${Math.ceil(least)} mm beside the line through the other two`;
+  const path = ["screws", middle.name, "at"];
+  const error =
+    longest > 0
+      ? below({ value: height, unit: "mm", error: flat, says, set: set(flat) })
+      : above({ value: 1, unit: "mm", error: 0, says: () => "the three screws stand in one place", set: set(wide) });
+  const warning = below({ value: height, unit: "mm", warning: wide, says, set: set(wide) });
+  return { facts: triangle.facts, diagnostics: told("screws-nearly-in-line", path, error ?? warning) };
+}

@@ -1,0 +1,15 @@
+import { defect } from "../../core/defects.ts";
+import type { Diagnostic, Path } from "../../core/diagnostic.ts";
+import { nearest } from "../../core/nearest.ts";
+
+/** Returns the complaint about a place of the plan. */
+export function wrong(path: Path, says: string, set: string): Diagnostic {
+  return defect("preset-does-not-resolve", { level: "error", path, says, set });
+}
+
+/** Returns the complaint about a name that is not among the known ones; nothing when it is. */
+export function stranger(path: Path, what: string, name: string, known: readonly string[]): Diagnostic[] {
+  if (known.includes(name)) return [];
+  const choice = known.length === 0 ? `a ${what}; there is none yet` : `one of ${known.join(", ")}`;
+  return [wrong(path, `there is no ${what} ${name}`, nearest(name, known) ?? choice)];
+}

@@ -1,0 +1,140 @@
+import { isRefusal } from "../../core/calculation.ts";
+import type { Diagnostic } from "../../core/diagnostic.ts";
+import { brief } from "../../mechanics/bounded.ts";
+import type { Slide } from "../../mechanics/index.ts";
+import { lookAlong } from "../../mechanics/slide-stretches.ts";
+import type { Plan } from "../schema/index.ts";
+import { stageDefect } from "../stage-defects.ts";
+import { fittingMoves, moveInWords } from "./moves.ts";
+import type { SolvedLoop } from "./solve.ts";
+import { roomFor, stockOf, type Tried, tryStock } from "./stock.ts";
+
+/** How far beyond its ends a slide is looked at for a cure, mm. */
+const BEYOND = 60;
+/** Share of the slide at either end in which a loop had better not sit. */
+const END = 0.2;
+/** Change of another loop's length, mm per mm of slide, above which the slide disturbs it. */
+const DISTURBED = 0.3;
+
+/** Returns what is wrong with the length of a loop, its stock and its slide. */
+export function stockDefects(plan: Plan, solved: SolvedLoop): Diagnostic[] {
+  const { ordered, chosen, nodes } = solved;
+  const { name, plan: loop } = ordered;
+  const path = ["loops", name];
+  const screw = nodes.find(({ name: node, kind }) => kind === "screw" && node === loop.slide?.node);
+  const found: Diagnostic[] = [];
+  if (screw !== undefined) {
+    const says = `loop ${name} is to be tightened by moving screw ${screw.name}`;
+    const set = `slide: { node: motor, direction: ... }, or node: one of its idlers`;
+    found.push(stageDefect("slide-moves-a-screw", { level: "error", path: [...path, "slide", "node"], says, set }));
+  }
+  if (stockOf(loop, ordered.nominal.length).guessed) {
+    const says = `no list of loops with ${loop.belt.values.pitch} mm pitch is known, so any number of teeth is taken`;
+    const set = `stock: [...], the lengths that you can buy, near ${ordered.nominal.length.toFixed(0)} mm`;
+    found.push(stageDefect("stock-loops-not-listed", { level: "note", path, says, set }));
+  }
+  found.push(...(chosen === undefined ? unfitting(plan, solved) : nearEnd(solved, chosen)));
+  return [...found, ...disturbed(solved)];
+}
+
+function unfitting(plan: Plan, solved: SolvedLoop): Diagnostic[] {
+  const { ordered, led, tried, slide, belt } = solved;
+  const { name, plan: loop } = ordered;
+  const around = belt.length;
+  const [nearest] = [...tried].sort((a, b) => Math.abs(a.loop.length - around) - Math.abs(b.loop.length - around));
+  const reason = nearest === undefined ? "none lies within 4 % of it" : `${nameOf(nearest)}: ${nearest.lost}`;
+  const cures = [...slideCures(solved), ...moveCures(plan, solved), ...stockCures(solved)].slice(0, 3);
+  const set = cures.length === 0 ? "other places for the nodes" : cures.join("; or ");
+  const says = `no stock loop fits the ${around.toFixed(2)} mm round ${name}; ${reason}`;
+  const path = ["loops", name, ...(slide === undefined ? [] : ["slide"])];
+  const amounts = nearest === undefined ? {} : { limit: { value: nearest.loop.length, unit: "mm" } as const };
+  const found = { value: around, unit: "mm" } as const;
+  if (led !== undefined && loop.slide?.node === "motor") {
+    const shared = `${led.loop} puts the motor where ${says}`;
+    const own = `an idler with a slide of its own in ${name}; or ${set}`;
+    const at = ["loops", name, "slide"];
+    return [
+      stageDefect("slide-disturbs-other-loop", { level: "error", path: at, says: shared, found, ...amounts, set: own }),
+    ];
+  }
+  return [stageDefect("no-stock-loop-within-slide", { level: "error", path, says, found, ...amounts, set })];
+}
+
+const nameOf = ({ loop }: Tried) => `${brief(loop.length)} mm (${brief(loop.teeth)} teeth)`;
+
+/** The slide with which one of the loops would fit. */
+function slideCures({ ordered, before, slide }: SolvedLoop): string[] {
+  if (slide === undefined) return [];
+  const wide: Slide = { ...slide, from: slide.from - BEYOND, to: slide.to + BEYOND };
+  const loops = tryStock(ordered.plan, before, wide).flatMap((tried) => {
+    const needed = slideFor(tried, ordered.plan, wide);
+    if (needed === undefined) return [];
+    const [from, to] = [Math.min(slide.from, needed.from), Math.max(slide.to, needed.to)];
+    return [{ from, to, tried }];
+  });
+  const [least] = loops.sort((a, b) => a.to - a.from - (b.to - b.from));
+  if (least === undefined) return [];
+  const { from, to, tried } = least;
+  const [low, high] = [Math.floor(from * 10) / 10, Math.ceil(to * 10) / 10];
+  return [`from: ${low} and to: ${high} of the slide, for the loop of ${nameOf(tried)}`];
+}
+
+function slideFor(
+  { loop }: Tried,
+  plan: SolvedLoop["ordered"]["plan"],
+  wide: Slide,
+): { from: number; to: number } | undefined {
+  const { position } = loop;
+  if (isRefusal(position)) return undefined;
+  const room = roomFor(plan, loop.length, wide, position);
+  if (isRefusal(room)) return undefined;
+  const [below, above] = position.sensitivity > 0 ? [room.inward, room.outward] : [room.outward, room.inward];
+  return { from: position.at - below, to: position.at + above };
+}
+
+function moveCures(plan: Plan, solved: SolvedLoop): string[] {
+  const [move] = fittingMoves(plan, solved);
+  if (move === undefined) return [];
+  const [x, y] = move.at.map((value) => Math.round(value * 100) / 100);
+  return [`${moveInWords(move)} along ${move.bar}, at: [${x}, ${y}], for the loop of ${brief(move.length)} mm`];
+}
+
+/** A loop of a whole number of teeth that would fit, if it can be got. */
+function stockCures({ ordered, before, slide, belt }: SolvedLoop): string[] {
+  const { pitch } = ordered.plan.belt.values;
+  const teeth = Math.round(belt.length / pitch);
+  const stock = Array.from({ length: 9 }, (_, index) => (teeth - 4 + index) * pitch);
+  const [fits] = tryStock({ ...ordered.plan, stock }, before, slide).filter(({ lost }) => lost === undefined);
+  return fits === undefined ? [] : [`stock: with ${nameOf(fits)} in it, if you can get that`];
+}
+
+function nearEnd({ ordered, slide }: SolvedLoop, { loop }: Tried): Diagnostic[] {
+  const { position } = loop;
+  if (slide === undefined || isRefusal(position)) return [];
+  const { from, to } = slide;
+  const share = (position.at - from) / (to - from);
+  if (share >= END && share <= 1 - END) return [];
+  const half = Math.ceil((to - from) * 5) / 10;
+  const middle = Math.round(position.at * 10) / 10;
+  const says = `the loop of ${brief(loop.length)} mm sits at ${position.at.toFixed(2)} mm, in an end of the slide`;
+  const path = ["loops", ordered.name, "slide"];
+  const found = { value: position.at, unit: "mm" } as const;
+  const limit = { value: share < END ? from + END * (to - from) : to - END * (to - from), unit: "mm" } as const;
+  const set = `from: ${tenths(middle - half)} and to: ${tenths(middle + half)}`;
+  const why = "there is little left to tighten or slacken it when belt or frame turn out different";
+  return [stageDefect("no-stock-loop-within-slide", { level: "warning", path, says, found, limit, why, set })];
+}
+
+const tenths = (value: number) => Math.round(value * 10) / 10;
+
+/** Whether another loop's slide changes this loop, which has nothing to take it up. */
+function disturbed({ ordered, before, slide, led, chosen }: SolvedLoop): Diagnostic[] {
+  if (led === undefined || slide !== undefined || chosen === undefined) return [];
+  const per = Math.abs(lookAlong(before, led.slide)(0)?.slope ?? 0);
+  if (per <= DISTURBED) return [];
+  const says = `a millimetre by which ${led.loop} slides the motor changes loop ${ordered.name} by ${per.toFixed(2)} mm`;
+  const set = `an idler with a slide of its own in ${ordered.name}`;
+  const path = ["loops", ordered.name];
+  const [found, limit] = [{ value: per, unit: "" } as const, { value: DISTURBED, unit: "" } as const];
+  return [stageDefect("slide-disturbs-other-loop", { level: "warning", path, says, found, limit, set })];
+}

@@ -1,0 +1,63 @@
+import * as z from "zod";
+import { METALS } from "../../catalogue/metals.ts";
+import { itemOf } from "../../core/item.ts";
+import { choice, hardware, mass, plainNumber, power, temperature } from "../../core/parameter.ts";
+import { row } from "../../core/table.ts";
+import { block, mm, named, spot, thing } from "./words.ts";
+
+const mount = z.strictObject({
+  at: spot,
+  type: choice("type", "how the bolt may move as the plate grows", {
+    fixed: "a close round hole: the point the plate grows away from",
+    slot: "a slot along the line to the fixed point: holds the plate straight",
+    free: "a wide round hole: lets the plate grow any way",
+  }),
+  bar: thing.optional(),
+  parameters: block("tram-mount", "what this mount has of its own"),
+});
+
+const heater = z.strictObject({
+  size: z.tuple([mm("a_h", "heater, along x", 10, 2000), mm("b_h", "heater, along y", 10, 2000)], "expected [x, y]"),
+  at: spot.optional(),
+  power: power({ symbol: "P", meaning: "power of the heater", min: 1, max: 5000 }),
+  volts: plainNumber({ symbol: "U", meaning: "voltage of the heater, V", min: 5, max: 250, whole: false }),
+  adhesive: temperature({ symbol: "T_ad", meaning: "what its adhesive stands", min: 60, max: 300 }).default(150),
+});
+
+const plate = z.strictObject({
+  at: spot,
+  size: z.tuple([mm("a", "plate, along x", 50, 2000), mm("b", "plate, along y", 50, 2000)], "expected [x, y]"),
+  thickness: mm("t_pl", "thickness of the plate", 3, 25).default(6.35),
+  metal: hardware(METALS, "what the plate is made of").default(itemOf(row(METALS, "aluminium"))),
+  sheet: mass({ symbol: "m_sh", meaning: "sheet on the plate, heater and its lagging", min: 0, max: 50 }).default(0.5),
+  temperature: temperature({ symbol: "T_pl", meaning: "plate temperature", min: 0, max: 200 }).default(80),
+  ambient: temperature({ symbol: "T_amb", meaning: "air temperature", min: 0, max: 45 }).default(20),
+  mounts: named(mount, "points that hold the plate", 6),
+  heater: heater.optional(),
+});
+
+const load = z.strictObject({
+  mass: mass({ symbol: "m", meaning: "mass", min: 0, max: 500 }),
+  at: spot,
+});
+
+const carriage = z.strictObject({
+  post: thing,
+  arms: z.array(thing).max(3).default([]),
+  parameters: block("wheel-plate", "what this carriage has of its own"),
+});
+
+export const cargo = {
+  plate,
+  mount: block("tram-mount", "what all tram mounts have in common: any parameter that the plan does not derive"),
+  carriages: named(carriage, "carriages on wheels", 6).default({}),
+  carriage: block("wheel-plate", "what all wheel plates have in common: any parameter that the plan does not derive"),
+  masses: named(load, "what else goes up and down, plate and moving bars left out", 30).default({}),
+  layers: z
+    .array(mm("h", "a layer height", 0.02, 2))
+    .min(1)
+    .max(20)
+    .default([0.1, 0.2])
+    .register(z.globalRegistry, { symbol: "h", unit: "mm", description: "layer heights the machine is to print with" }),
+  print: mass({ symbol: "m_pr", meaning: "heaviest thing that is put on the plate", min: 0, max: 200 }).default(1),
+};

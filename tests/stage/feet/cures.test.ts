@@ -1,0 +1,125 @@
+import { describe, expect, test } from "vitest";
+import type { Diagnostic } from "../../../src/core/diagnostic.ts";
+import { UNCALIBRATED } from "../../../src/printing/printer.ts";
+import { curesOf } from "../../../src/stage/feet/cures.ts";
+import { deriveStage, type Plan } from "../../../src/stage/index.ts";
+import { widePlan } from "../../support/plans.ts";
+
+type Change = Readonly<Record<string, unknown>>;
+
+const derive = (plan: Plan) => deriveStage(plan, () => UNCALIBRATED);
+
+/** A loop of stock for either place of A: 1400 on top of the bar, 1370 beside it. */
+const STOCK = { low: { stock: [1370, 1400] } };
+
+/** Groove 7, flanges 1, hub 7, bearing 7, ring 1: hub up the seat lies 12.5 under the plane, the plane 12.5 over the plate. */
+const WORKED = { foot: { thrust: "pulley", pulley: "40 teeth 2 mm" } };
+const onTop = (foot: Change, plateTop: number): Change => ({
+  ...WORKED,
+  loops: STOCK,
+  motor: { plateTop },
+  screws: { A: { at: [150, 15], foot: { mount: "on-top", ...foot } } },
+});
+
+function cures(change: Change) {
+  const stage = derive(widePlan(change));
+  const hopeless = stage.diagnostics.filter(({ name }) => /belt-plane-below|foot-stack/.test(name));
+  expect(hopeless.map(({ path }) => path.join("."))).toEqual(["screws.A"]);
+  return {
+    stage,
+    hopeless: hopeless[0] as Diagnostic,
+    all: curesOf(stage, hopeless[0] as Diagnostic, derive, () => UNCALIBRATED),
+  };
+}
+
+describe("a foot on top of its bar whose seat would lie 3 mm too low", () => {
+  // Lowest seat 6 over the bar, since the screw's tip needs 5 and 1; the plate at 3 gives 3.
+  const { stage, hopeless, all } = cures(onTop({}, 3));
+
+  test("is named by its height and its limit", () => {
+    expect(hopeless).toMatchObject({ name: "belt-plane-below-lowest-seat", found: { value: 3 }, limit: { value: 6 } });
+    expect(stage.feet.map(({ screw }) => screw)).toEqual(["B", "C"]);
+    const feet = stage.parts.filter(({ family }) => family === "screw-foot");
+    expect(feet.map(({ name }) => name)).toEqual(["foot-b", "foot-c"]);
+  });
+
+  test("has its ways out in their order, each with what came of it", () => {
+    expect(all.map(({ way, helps }) => [way, helps])).toEqual([
+      ["turn the hub over", false],
+      ["change the rings", false],
+      ["a thinner bearing of the same bore", false],
+      ["mount the foot beside the bar, where the seat may go below its top", true],
+      ["move all belt planes by the shortfall", true],
+      ["swap which loop is lower", true],
+      ["a pulley without a hub, held by a clamp collar", false],
+      ["two single pulleys on the motor instead of a double one", false],
+      ["move the whole drive under the bars", false],
+    ]);
+    // A bearing of 5 instead of 7 raises the seat by 2, not by 3.
+    expect(all[2]?.outcome).toBe("leaves belt-plane-below-lowest-seat at screws.A");
+    expect(all[4]?.set).toBe("motor.plateTop: 6");
+  });
+
+  test("says how many parts each prints anew: all feet and the motor's mount, or this one", () => {
+    expect(all.map(({ reprints }) => reprints).slice(3, 6)).toEqual([1, 4, 3]);
+  });
+
+  test("names those that help where the error stands, and all of them in the report", () => {
+    expect(hopeless.set).toBe(
+      [
+        "screws.A.foot.mount: on-side and screws.A.at: [150, 47] (prints 1 part anew)",
+        "motor.plateTop: 6 (prints 4 parts anew)",
+        "loop: low and loop: high exchanged in motor.pulleys (prints 3 parts anew)",
+      ].join(", or "),
+    );
+    expect(stage.sections.find(({ title }) => title === "Ways out for the foot of A")?.lines).toHaveLength(9);
+  });
+
+  test("and what they set passes when it is typed", () => {
+    const errors = (change: Change) => derive(widePlan(change)).diagnostics.filter(({ level }) => level === "error");
+    expect(errors(onTop({}, 6))).toEqual([]);
+    expect(errors(onTop({}, 5.8)).map(({ name }) => name)).toEqual(["belt-plane-below-lowest-seat"]);
+    const beside = { screws: { A: { at: [150, 47], foot: { mount: "on-side" } } } };
+    expect(errors({ ...WORKED, loops: STOCK, motor: { plateTop: 3 }, ...beside })).toEqual([]);
+  });
+});
+
+describe("ways out that only some feet have", () => {
+  test("a hub that was told to point down is turned over, and a ring that was asked for is left out", () => {
+    const { all } = cures(onTop({ hub: "down", washers: ["8 x 12 x 1.0", "8 x 12 x 1.0"] }, 8));
+    expect(all[0]).toMatchObject({ set: "screws.A.foot.hub: up", helps: true, reprints: 1 });
+    expect(all[1]).toMatchObject({ set: 'screws.A.foot.washers: ["8 x 12 x 1.0"]', helps: false });
+  });
+
+  test("a thinner bearing where 2 mm are enough", () => {
+    const { all } = cures(onTop({}, 4.2));
+    expect(all[2]).toMatchObject({ set: 'screws.A.foot.bearing: "688"', helps: true, reprints: 1 });
+  });
+
+  test("a foot beside the bar goes under it", () => {
+    // Thick and of PLA, since a foot under its bar bends more than one beside it.
+    const stiff = { foot: { ...WORKED.foot, plate: 12, material: "PLA" } };
+    const { all } = cures({ ...stiff, motor: { plateTop: -26 }, screws: higher });
+    expect(all[3]).toMatchObject({
+      way: "mount the foot under the bar",
+      set: "screws.A.foot.mount: under",
+      helps: true,
+    });
+  });
+
+  test("a stack under the stage: the planes go down", () => {
+    const low = { travel: { lowest: 38, nut: 125 }, motor: { plateTop: 12 }, ...WORKED };
+    const stage = derive(widePlan(low));
+    const [hopeless] = stage.diagnostics.filter(({ name }) => name === "foot-stack-does-not-fit");
+    expect(hopeless?.path).toEqual(["screws", "C"]);
+    const all = curesOf(stage, hopeless as Diagnostic, derive, () => UNCALIBRATED);
+    const shift = all.find(({ way }) => way.startsWith("move all belt planes"));
+    expect(shift).toMatchObject({ helps: true });
+    expect(
+      derive(widePlan({ ...low, motor: { plateTop: Number(/-?[\d.]+$/.exec(shift?.set ?? "")?.[0]) } })).feet,
+    ).toHaveLength(3);
+  });
+});
+
+/** The other screws' bars far below, so that only A is in trouble. */
+const higher = { B: { foot: { mount: "under" } } };

@@ -1,0 +1,51 @@
+import { isRefusal } from "../../../src/core/calculation.ts";
+import { beltLoop } from "../../../src/mechanics/belt-loop.ts";
+import type { MeshedNode } from "../../../src/mechanics/idler-duties.ts";
+import type { Printer } from "../../../src/printing/printer.ts";
+import { chooseFeet } from "../../../src/stage/feet/index.ts";
+import { motorPulleys } from "../../../src/stage/feet/motor-pulleys.ts";
+import type { Plan } from "../../../src/stage/index.ts";
+import type { FootChoice, LoadCases, LoopChoice } from "../../../src/stage/machine.ts";
+import { beltNode } from "../../support/belt-node.ts";
+import { printerWith } from "../../support/printer.ts";
+
+/** A loop that is laid by hand: its nodes in the order of the belt, counter-clockwise. */
+export function handLoop(loop: string, nodes: readonly MeshedNode[]): LoopChoice {
+  const belt = beltLoop(nodes);
+  if (isRefusal(belt)) throw new RangeError(belt.refused);
+  return {
+    loop,
+    nodes: nodes.map((node) => beltNode(node)),
+    belt,
+    nominal: belt.length,
+    stock: [],
+    bought: undefined,
+    slid: undefined,
+    gaps: [],
+    meshes: [],
+  };
+}
+
+/** What the screws carry, when all carry the same. */
+export function evenLoads(plan: Plan, worst: number, least: number, crash = 0): LoadCases {
+  const all = (value: number) => Object.fromEntries(Object.keys(plan.screws).map((name) => [name, value]));
+  return { weight: 3 * worst, cases: [], worst: all(worst), least: all(least), crash };
+}
+
+interface Known {
+  readonly loops?: readonly LoopChoice[];
+  readonly loads?: LoadCases;
+  readonly printer?: Printer;
+}
+
+/** Works out the feet of a plan without the other topics, or with hand-made ones. */
+export function feetOf(plan: Plan, { loops = [], loads, printer = printerWith() }: Known = {}) {
+  const drive = motorPulleys(plan);
+  const outcome = chooseFeet(plan, drive.pulleys, loops, loads, () => printer);
+  const of = (screw: string): FootChoice => {
+    const foot = outcome.feet.find((one) => one.screw === screw);
+    if (foot === undefined) throw new RangeError(`no foot of ${screw}: ${JSON.stringify(outcome.diagnostics)}`);
+    return foot;
+  };
+  return { ...outcome, drive, of };
+}

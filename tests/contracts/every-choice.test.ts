@@ -29,10 +29,12 @@ function pairsOf(family: AnyFamily): (readonly [Setting, Setting])[] {
 describe.each(FAMILIES)("every two words of $name", (family) => {
   test("make a part that prints and takes its hardware, or are refused by arithmetic", () => {
     const faults: string[] = [];
-    let built = 0;
+    const seen = new Set<string>();
     for (const pair of pairsOf(family)) {
       const parsed = family.schema.safeParse(Object.fromEntries(pair));
-      if (!parsed.success) continue;
+      // Words that are the default anyway make many pairs one and the same part.
+      const key = JSON.stringify(parsed.data);
+      if (!parsed.success || seen.has(key)) continue;
       const request = {
         name: "x",
         family,
@@ -43,11 +45,11 @@ describe.each(FAMILIES)("every two words of $name", (family) => {
       };
       const draft = draftPart(request);
       if (hasErrors(draft.diagnostics)) continue;
-      built++;
+      seen.add(key);
       const errors = make(request, kernel).diagnostics.filter(({ level }) => level === "error");
       faults.push(...errors.map(({ says }) => `${pair.map((one) => one.join(": ")).join(", ")}: ${says}`));
     }
     expect(faults).toEqual([]);
-    expect(built).toBeGreaterThan(pairsOf(family).length / 3);
+    expect(seen.size).toBeGreaterThan(settingsOf(family).length / 2);
   });
 });

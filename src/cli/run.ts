@@ -3,14 +3,10 @@ import { nearest } from "../core/nearest.ts";
 import { loadKernel } from "../geometry/kernel.ts";
 import { type Arguments, last, readArguments, refuseStrangers } from "./arguments.ts";
 import { make } from "./commands/make.ts";
-import { makeStages } from "./commands/make-stage.ts";
-import { parts } from "./commands/parts.ts";
 import { stock } from "./commands/stock.ts";
 import { COMMANDS, helpOf, overview } from "./help.ts";
 import { EXIT, type Io, painter, trouble } from "./io.ts";
 import { isPlan, readTarget } from "./load.ts";
-import { runExplain } from "./run-explain.ts";
-import { runCompare, runReport, runTram } from "./run-stage.ts";
 
 export { cleanUp } from "./files.ts";
 
@@ -42,6 +38,7 @@ export async function run(world: World): Promise<number> {
   return await dispatch(args, io, world);
 }
 
+/** What only some commands need, machines above all, is loaded by them: making one part is over sooner without it. */
 async function dispatch(args: Arguments, io: Io, world: World): Promise<number> {
   const { command, operands, flags } = args;
   const json = flags.has("json");
@@ -51,15 +48,18 @@ async function dispatch(args: Arguments, io: Io, world: World): Promise<number> 
       return await build(args, io, world);
     case "parts":
       atMost(operands, 1, command);
-      return parts(operands[0] === undefined ? { json } : { family: operands[0], json }, io);
+      return (await import("./commands/parts.ts")).parts(
+        operands[0] === undefined ? { json } : { family: operands[0], json },
+        io,
+      );
     case "explain":
-      return runExplain(args, io, world.version);
+      return (await import("./run-explain.ts")).runExplain(args, io, world.version);
     case "report":
-      return runReport(args, io, world.version);
+      return (await import("./run-stage.ts")).runReport(args, io, world.version);
     case "tram":
-      return runTram(args, io, world.version);
+      return (await import("./run-stage.ts")).runTram(args, io, world.version);
     case "compare":
-      return await runCompare(args, io, world);
+      return await (await import("./run-stage.ts")).runCompare(args, io, world);
     default: {
       atMost(operands, 2, command);
       const [table, row] = operands;
@@ -98,10 +98,11 @@ async function build(args: Arguments, io: Io, { kernelCode, version }: World): P
   const parts = targets.filter((target) => !isPlan(target));
   if (shared.json && plans.length > 0 && parts.length > 0)
     throw trouble("--json tells of parts or of stages: name them in runs of their own");
-  const codes = [
-    ...(parts.length === 0 ? [] : [await make({ ...shared, targets: parts }, kernel, io)]),
-    ...(plans.length === 0 ? [] : [await makeStages({ ...shared, targets: plans, version }, kernel, io)]),
-  ];
+  const codes = parts.length === 0 ? [] : [await make({ ...shared, targets: parts }, kernel, io)];
+  if (plans.length > 0) {
+    const { makeStages } = await import("./commands/make-stage.ts");
+    codes.push(await makeStages({ ...shared, targets: plans, version }, kernel, io));
+  }
   return Math.max(...codes);
 }
 

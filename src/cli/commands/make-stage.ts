@@ -24,7 +24,7 @@ import { tryBytes, tryText, writeSet } from "../files.ts";
 import { EXIT, type Io } from "../io.ts";
 import { inPlan, type LoadedStage, loadStage, type Machine } from "../load-stage.ts";
 import { inOrder, messageData, messageLines } from "../message.ts";
-import { setSummary } from "../summary.ts";
+import { setSummary } from "../set-summary.ts";
 import { breath, cautionLines, type MakeArgs, partData, partLines } from "./make.ts";
 
 interface StageArgs extends MakeArgs {

@@ -38,18 +38,29 @@ export interface Topic {
   readonly diagnostics: readonly Diagnostic[];
 }
 
+type Words = Pick<Fact, "key" | "label"> & { readonly limit?: Limit | undefined };
+
 /** Returns a result of a calculation as a fact, or the calculation's refusal. */
 export function factFrom<Input extends string, Result extends string>(
   of: Calculation<Input, Result>,
   inputs: Readonly<Record<Input, number>>,
   result: Result,
-  { key, label, limit }: Pick<Fact, "key" | "label" | "limit">,
+  words: Words,
 ): Fact | Refusal {
   const outcome = of.compute(inputs);
-  if (isRefusal(outcome)) return outcome;
-  const { unit } = of.results[result];
-  const from = { calculation: of.name, result, inputs };
-  return { key, label, value: outcome[result], unit, from, ...(limit === undefined ? {} : { limit }) };
+  return isRefusal(outcome) ? outcome : factOf(of, inputs, result, outcome[result], words);
+}
+
+/** Returns a result that a calculation has given as a fact. */
+export function factOf<Input extends string, Result extends string>(
+  { name, results }: Calculation<Input, Result>,
+  inputs: Readonly<Record<Input, number>>,
+  result: Result,
+  value: number,
+  { key, label, limit }: Words,
+): Fact {
+  const from = { calculation: name, result, inputs };
+  return { key, label, value, unit: results[result].unit, from, ...(limit === undefined ? {} : { limit }) };
 }
 
 /** Returns how far a value is inside its limit, as a share of the limit; below 0 it is outside. */

@@ -1,7 +1,7 @@
 import { type Calculation, isRefusal, type Refusal } from "../core/calculation.ts";
 import type { Path } from "../core/diagnostic.ts";
 import type { Finding } from "../parts/check.ts";
-import type { Fact, Limit } from "./fact.ts";
+import { type Fact, factOf, type Limit } from "./fact.ts";
 import { type StageDefect, stageDefect } from "./stage-defects.ts";
 
 /** How a result is called in the machine: key, words, and the limit it is held against. */
@@ -22,11 +22,9 @@ export function worked<Input extends string, Result extends string>(
 ): Worked<Result> {
   const outcome = of.compute(inputs);
   if (isRefusal(outcome)) return { values: undefined, facts: [], refusal: outcome };
-  const facts = (Object.entries(named) as [Result, Naming][]).map(([result, [key, label, limit]]): Fact => {
-    const from = { calculation: of.name, result, inputs };
-    const fact = { key, label, value: outcome[result], unit: of.results[result].unit, from };
-    return limit === undefined ? fact : { ...fact, limit };
-  });
+  const facts = (Object.entries(named) as [Result, Naming][]).map(([result, [key, label, limit]]) =>
+    factOf(of, inputs, result, outcome[result], { key, label, limit }),
+  );
   return { values: outcome, facts, refusal: undefined };
 }
 

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import type * as z from "zod";
-import { draftPart, make } from "../../src/build/make.ts";
+import { draftPart, makeDraft } from "../../src/build/make.ts";
 import { hasErrors } from "../../src/core/diagnostic.ts";
 import { metaOf } from "../../src/core/parameter.ts";
 import type { AnyFamily } from "../../src/parts/family.ts";
@@ -46,7 +46,7 @@ describe.each(FAMILIES)("every two words of $name", (family) => {
       const draft = draftPart(request);
       if (hasErrors(draft.diagnostics)) continue;
       seen.add(key);
-      const errors = make(request, kernel).diagnostics.filter(({ level }) => level === "error");
+      const errors = makeDraft(draft, kernel).diagnostics.filter(({ level }) => level === "error");
       faults.push(...errors.map(({ says }) => `${pair.map((one) => one.join(": ")).join(", ")}: ${says}`));
     }
     expect(faults).toEqual([]);

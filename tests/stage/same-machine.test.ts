@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { deriveStage, planSchema, type Stage } from "../../src/stage/index.ts";
+import { backwards } from "../support/backwards.ts";
 import { deepMerge } from "../support/deep-merge.ts";
 import { WIDE } from "../support/plans.ts";
 import { printerWith } from "../support/printer.ts";
@@ -117,16 +118,8 @@ describe("the whole wide machine", () => {
   });
 
   it("with its lists in another order is the same", () => {
-    const back = (value: unknown): unknown =>
-      typeof value !== "object" || value === null || Array.isArray(value)
-        ? value
-        : Object.fromEntries(
-            Object.entries(value)
-              .map(([name, each]): [string, unknown] => [name, back(each)])
-              .reverse(),
-          );
     const nodes = { loops: { low: { nodes: ["press", "B", "motor", "A"] }, high: { nodes: ["C", "motor"] } } };
-    expect(essence(derive(deepMerge(back(WIDE) as Raw, nodes)))).toEqual(essence(WHOLE));
+    expect(essence(derive(deepMerge(backwards(WIDE) as Raw, nodes)))).toEqual(essence(WHOLE));
   });
 
   it("under other names is the same under those names", () => {

@@ -1,5 +1,4 @@
-import { isRefusal, results } from "../../src/core/calculation.ts";
-import { beltLoop } from "../../src/mechanics/belt-loop.ts";
+import { results } from "../../src/core/calculation.ts";
 import { pitchRadius } from "../../src/mechanics/pitch-radius.ts";
 import { derive as deriveFoot } from "../../src/parts/screw-foot/derive/index.ts";
 import { screwFoot } from "../../src/parts/screw-foot/index.ts";
@@ -11,6 +10,7 @@ import { schema as wheelSchema } from "../../src/parts/wheel-plate/parameters.ts
 import type { Plan, Stage } from "../../src/stage/index.ts";
 import type { FootChoice, LoopChoice, MotorPulley, PlacedPart } from "../../src/stage/machine.ts";
 import { handPlan } from "./hand-plan.ts";
+import { laidLoop } from "./laid-loop.ts";
 import { printerWith } from "./printer.ts";
 
 export const PRINTER = printerWith();
@@ -64,20 +64,7 @@ function loopOf(plan: Plan, loop: string): LoopChoice {
     const { radius } = results(pitchRadius, { teeth, pitch: 2 });
     return { name, x, y, teeth, inside: true, radius, kind, ...body };
   });
-  const belt = beltLoop(nodes);
-  if (isRefusal(belt)) throw new Error(`${loop}: ${belt.refused}`);
-  const choice = {
-    loop,
-    nodes,
-    belt,
-    nominal: belt.length,
-    stock: [],
-    bought: undefined,
-    slid: undefined,
-    gaps: [],
-    meshes: [],
-  };
-  return choice;
+  return laidLoop(loop, nodes);
 }
 
 function footOf(

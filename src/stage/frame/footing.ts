@@ -155,12 +155,6 @@ export function rounded(value: number): number {
 
 export const hundredth = (value: number) => Math.round(value * 100) / 100;
 
-/** Returns where a place of the foot's own frame lies in the machine. mm */
-export function inMachine({ origin, angle }: Pick<Footing, "origin" | "angle">, [x, y, z]: Vec3): Vec3 {
-  const [c, s] = [cosDeg(angle), sinDeg(angle)];
-  return [origin[0] + x * c - y * s, origin[1] + x * s + y * c, origin[2] + z];
-}
-
 /** Returns where a place of the machine lies in the foot's own frame, in plan. mm */
 export function inFootFrame({ origin, angle }: Pick<Footing, "origin" | "angle">, [x, y]: Vec2): Vec2 {
   const [c, s, dx, dy] = [cosDeg(angle), sinDeg(angle), x - origin[0], y - origin[1]];

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { planSchema, type Stage } from "../../../src/stage/index.ts";
+import { backwards } from "../../support/backwards.ts";
 import { deepMerge } from "../../support/deep-merge.ts";
 import { WIDE } from "../../support/plans.ts";
 import { workedOut } from "./stages.ts";
@@ -70,15 +71,7 @@ describe("the same machine", () => {
   });
 
   it("with its lists in another order is the same to the last digit that is printed", () => {
-    const back = (value: unknown): unknown =>
-      typeof value !== "object" || value === null || Array.isArray(value)
-        ? value
-        : Object.fromEntries(
-            Object.entries(value)
-              .map(([name, each]): [string, unknown] => [name, back(each)])
-              .reverse(),
-          );
-    const other = derive(back(WIDE) as Raw);
+    const other = derive(backwards(WIDE) as Raw);
     expect(plain(other)).toEqual(essence(WHOLE));
     for (const part of WHOLE.parts) {
       expect(other.parts.find(({ name }) => name === part.name)?.placement).toEqual(part.placement);

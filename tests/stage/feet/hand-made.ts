@@ -1,5 +1,3 @@
-import { isRefusal } from "../../../src/core/calculation.ts";
-import { beltLoop } from "../../../src/mechanics/belt-loop.ts";
 import type { MeshedNode } from "../../../src/mechanics/idler-duties.ts";
 import type { Printer } from "../../../src/printing/printer.ts";
 import { chooseFeet } from "../../../src/stage/feet/index.ts";
@@ -7,23 +5,15 @@ import { motorPulleys } from "../../../src/stage/feet/motor-pulleys.ts";
 import type { Plan } from "../../../src/stage/index.ts";
 import type { FootChoice, LoadCases, LoopChoice } from "../../../src/stage/machine.ts";
 import { beltNode } from "../../support/belt-node.ts";
+import { laidLoop } from "../../support/laid-loop.ts";
 import { printerWith } from "../../support/printer.ts";
 
 /** A loop that is laid by hand: its nodes in the order of the belt, counter-clockwise. */
 export function handLoop(loop: string, nodes: readonly MeshedNode[]): LoopChoice {
-  const belt = beltLoop(nodes);
-  if (isRefusal(belt)) throw new RangeError(belt.refused);
-  return {
+  return laidLoop(
     loop,
-    nodes: nodes.map((node) => beltNode(node)),
-    belt,
-    nominal: belt.length,
-    stock: [],
-    bought: undefined,
-    slid: undefined,
-    gaps: [],
-    meshes: [],
-  };
+    nodes.map((node) => beltNode(node)),
+  );
 }
 
 /** What the screws carry, when all carry the same. */

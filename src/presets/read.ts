@@ -1,6 +1,7 @@
 import {
   type Document,
   isMap,
+  isPair,
   isScalar,
   isSeq,
   LineCounter,
@@ -64,6 +65,7 @@ export function readYaml(name: string, text: string): YamlFile {
     return broken(name, `the file is ${Math.ceil(text.length / 1024)} kB long, a preset at most 256 kB`, "a short one");
   const lines = new LineCounter();
   const aliases: Place[] = [];
+  const twice: Located[] = [];
   try {
     const document = parseDocument(text, { lineCounter: lines, version: "1.2", uniqueKeys: false, strict: true });
     const at = (from: number, to: number) => placeAt(text, lines, from, to);
@@ -72,9 +74,8 @@ export function readYaml(name: string, text: string): YamlFile {
     );
     visit(document, {
       // The library compares each key with each other one, which takes long in a long map.
-      Map: (_, map) => {
-        for (const key of twins(map))
-          complaints.push(complaint(name, ...yamlWords("DUPLICATE_KEY"), placeOf(key, at) ?? TOP));
+      Map: (_, map, around) => {
+        for (const twin of twins(map)) twice.push(twinComplaint(name, twin, pathOf([...around, map]), at));
       },
       Alias: (_, alias) => {
         const place = placeOf(alias, at) ?? TOP;
@@ -95,7 +96,7 @@ export function readYaml(name: string, text: string): YamlFile {
     const [surplus] = aliases.slice(MOST_ALIASES);
     if (surplus !== undefined) complaints.push(complaint(name, TOO_OFTEN, "the values themselves", surplus));
     const data: unknown = complaints.length > 0 ? undefined : document.toJS({ maxAliasCount: MOST_ALIASES });
-    return { name, data, complaints, place: (path) => locate(document, path, at) };
+    return { name, data, complaints: [...complaints, ...twice], place: (path) => locate(document, path, at) };
   } catch {
     const [alias] = aliases;
     if (alias !== undefined) return broken(name, TOO_OFTEN, "the values themselves", alias);
@@ -112,14 +113,39 @@ export function readValue(text: string): unknown {
   }
 }
 
-/** Returns the keys of a map that are there already. */
-function twins({ items }: YAMLMap): Scalar[] {
-  const seen = new Set<unknown>();
+interface Twin {
+  readonly first: Scalar;
+  readonly second: Scalar;
+}
+
+/** Returns the keys of a map that are there already, each with the first of them. */
+function twins({ items }: YAMLMap): Twin[] {
+  const seen = new Map<unknown, Scalar>();
   return items.flatMap(({ key }) => {
     if (!isScalar(key)) return [];
-    const fresh = !seen.has(key.value);
-    seen.add(key.value);
-    return fresh ? [] : [key];
+    const first = seen.get(key.value);
+    if (first === undefined) seen.set(key.value, key);
+    return first === undefined ? [] : [{ first, second: key }];
+  });
+}
+
+function twinComplaint(file: string, { first, second }: Twin, path: Path, at: At): Located {
+  const [says, set] = yamlWords("DUPLICATE_KEY");
+  const line = placeOf(first, at)?.line;
+  const where = `${presentedKey(second)}: ${says}, first in line ${line ?? 1}`;
+  const { diagnostic, place } = complaint(file, where, set, placeOf(second, at) ?? TOP);
+  const why = "only one of two things of one name can be meant, and nothing says which";
+  return { file, place, diagnostic: { ...diagnostic, path: [...path, String(second.value)], why } };
+}
+
+const presentedKey = ({ value }: Scalar) => String(value).slice(0, 40);
+
+/** Returns the keys and numbers that lead from the top to the last of nodes that lie in one another. */
+function pathOf(around: readonly unknown[]): Path {
+  return around.flatMap((node, index): Path => {
+    const next = around[index + 1];
+    if (isPair(node)) return next !== undefined && next === node.value ? [String((node.key as Scalar).value)] : [];
+    return isSeq(node) && next !== undefined ? [node.items.indexOf(next)] : [];
   });
 }
 

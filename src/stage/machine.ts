@@ -147,4 +147,6 @@ export interface Stage {
   readonly sections: readonly Section[];
   /** Their paths lead into the plan. */
   readonly diagnostics: readonly Diagnostic[];
+  /** Whether things were left out since the plan, or its file, does not say what they are. */
+  readonly partly?: boolean;
 }

@@ -1,6 +1,7 @@
 import { isRefusal } from "../../core/calculation.ts";
 import type { Diagnostic } from "../../core/diagnostic.ts";
 import type { Fact, Topic } from "../fact.ts";
+import { isTouched, type Unread } from "../frame/unread.ts";
 import type { LoadCases } from "../machine.ts";
 import type { Plan } from "../schema/index.ts";
 import { casesOf, type LoadCase } from "./cases.ts";
@@ -16,10 +17,20 @@ export interface SharedCase extends LoadCase {
   readonly shares: Shares;
 }
 
-/** Returns what the screws carry in every case; undefined loads where the screws cannot carry the stage. */
-export function shareLoads(plan: Plan): Topic & { readonly loads: LoadCases | undefined } {
+/** Keys of the plan that weights, and their shares on the screws, follow from. */
+const WEIGHTS = ["screws", "bars", "plate", "print", "masses", "carriages", "carriage", "motor", "foot"] as const;
+
+/**
+ * Returns what the screws carry in every case; undefined loads where the screws cannot carry the stage, or where what
+ * is to be carried could not be read.
+ */
+export function shareLoads(plan: Plan, unread: Unread = []): Topic & { readonly loads: LoadCases | undefined } {
   const { masses, facts } = massesOf(plan);
   const screws = screwsOf(plan);
+  if (isTouched(unread, ...WEIGHTS)) {
+    const blind = isTouched(unread, "screws", "plate", "carriages");
+    return { loads: undefined, sections: [], diagnostics: blind ? [] : screwLayout(plan, screws).diagnostics };
+  }
   const cases = casesOf(plan, masses);
   const layout = screwLayout(plan, screws);
   const shared = cases.flatMap((each): SharedCase[] => {

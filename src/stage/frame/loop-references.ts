@@ -1,23 +1,60 @@
 import type { Diagnostic } from "../../core/diagnostic.ts";
+import { nearest } from "../../core/nearest.ts";
 import type { Plan } from "../schema/index.ts";
 import { stranger, wrong } from "./complaint.ts";
+import { isTouched, mayLackNames, touchedNames, type Unread } from "./unread.ts";
 
 /** What a loop's list of nodes calls the motor. */
 const MOTOR = "motor";
 
 /** Returns what is wrong with the names in loops, of loops, and of what belongs on a loop. */
-export function wrongLoops(plan: Plan): Diagnostic[] {
-  const { loops, motor } = plan;
-  const known = [MOTOR, ...Object.keys(plan.screws), ...Object.keys(plan.idlers)];
+export function wrongLoops(plan: Plan, unread: Unread = []): Diagnostic[] {
+  const { loops } = plan;
   return [
     ...twoMeanings(plan),
-    ...motor.pulleys.flatMap(({ loop }, index) =>
-      stranger(["motor", "pulleys", index, "loop"], "loop", loop, Object.keys(loops)),
-    ),
-    ...Object.entries(loops).flatMap(([name, loop]) => wrongLoop(name, loop, known)),
-    ...Object.keys(plan.screws).flatMap((name) => onOneLoop(plan, "screws", name)),
-    ...Object.keys(plan.idlers).flatMap((name) => onOneLoop(plan, "idlers", name)),
+    ...strangePulleys(plan, unread),
+    ...Object.entries(loops).flatMap(([name, loop]) => wrongLoop(name, loop, knownNodes(plan, unread))),
+    ...placesOnLoops(plan, unread),
   ];
+}
+
+/** Names of loops are told only where all of them are known. */
+function strangePulleys({ motor, loops }: Plan, unread: Unread): Diagnostic[] {
+  if (unread.some(([key, name]) => key === "loops" && name === undefined) || isTouched(unread, "motor")) return [];
+  const known = [...Object.keys(loops), ...touchedNames(unread, "loops")];
+  return motor.pulleys.flatMap(({ loop }, index) => stranger(["motor", "pulleys", index, "loop"], "loop", loop, known));
+}
+
+interface Known {
+  readonly nodes: readonly string[];
+  /** Whether a name that is not among them may be one that could not be read. */
+  readonly lacking: boolean;
+}
+
+function knownNodes(plan: Plan, unread: Unread): Known {
+  const { screws, idlers } = plan;
+  const read = [MOTOR, ...Object.keys(screws), ...Object.keys(idlers)];
+  return {
+    nodes: [...new Set([...read, ...touchedNames(unread, "screws"), ...touchedNames(unread, "idlers")])],
+    lacking: mayLackNames(plan, unread, "screws") || mayLackNames(plan, unread, "idlers"),
+  };
+}
+
+/**
+ * Screws and idlers on no loop, or on two. As many on none as there are strange nodes in loops are what those nodes
+ * should have named, and the strange ones are told of.
+ */
+function placesOnLoops(plan: Plan, unread: Unread): Diagnostic[] {
+  const { nodes } = knownNodes(plan, unread);
+  const strange = Object.values(plan.loops).flatMap((loop) => loop.nodes.filter((node) => !nodes.includes(node)));
+  const places = [
+    ...Object.keys(plan.screws).map((name) => ({ kind: "screws", name }) as const),
+    ...Object.keys(plan.idlers).map((name) => ({ kind: "idlers", name }) as const),
+  ];
+  const onNone = ({ name }: { readonly name: string }) =>
+    Object.values(plan.loops).every((loop) => !loop.nodes.includes(name));
+  const meant = isTouched(unread, "loops") || places.filter(onNone).length <= new Set(strange).size;
+  return places.filter((place) => !(meant && onNone(place))).flatMap(({ kind, name }) => onOneLoop(plan, kind, name));
 }
 
 /** A node's name must say what it is. */
@@ -38,15 +75,20 @@ function twoMeanings({ screws, idlers }: Plan): Diagnostic[] {
   ];
 }
 
-function wrongLoop(name: string, { nodes, slide }: Plan["loops"][string], known: readonly string[]): Diagnostic[] {
+function wrongLoop(name: string, { nodes, slide }: Plan["loops"][string], known: Known): Diagnostic[] {
   const path = ["loops", name, "nodes"];
-  const strangers = nodes.flatMap((node, index) => stranger([...path, index], "motor, screw or idler", node, known));
+  const strangers = known.lacking
+    ? []
+    : nodes.flatMap((node, index) => stranger([...path, index], "motor, screw or idler", node, known.nodes));
   const twice = nodes.flatMap((node, index) =>
     nodes.indexOf(node) < index ? [wrong([...path, index], `${node} stands twice in ${name}`, "each node once")] : [],
   );
-  const motorless = nodes.includes(MOTOR)
-    ? []
-    : [wrong(path, `${name} does not run round the motor`, `[${[MOTOR, ...nodes].join(", ")}]`)];
+  // A node that is nearly called so is told of already.
+  const meant = nodes.some((node) => !known.nodes.includes(node) && nearest(node, known.nodes) === MOTOR);
+  const motorless =
+    nodes.includes(MOTOR) || meant
+      ? []
+      : [wrong(path, `${name} does not run round the motor`, `nodes: [${[MOTOR, ...nodes].join(", ")}]`)];
   const slides =
     slide === undefined || nodes.includes(slide.node)
       ? []

@@ -82,7 +82,7 @@ describe("the plan of a stage", () => {
     expect(value?.plan.travel.lift).toBe(200);
     expect(value?.unread).toContainEqual(["travel", "lfit"]);
     const word = read(GOOD.replace("hub: down", "hub: dwon")).value;
-    expect(word?.plan.motor.pulleys).toMatchObject([{ loop: "none" }]);
+    expect(word?.plan.motor.pulleys).toMatchObject([{ loop: "low", hub: "up" }, { loop: "high" }]);
     expect(word?.unread).toContainEqual(["motor", "pulleys", 0, "hub"]);
     const screw = read(GOOD.replace("length: 420\n    bar: front\n  B", "length: far\n    bar: front\n  B")).value;
     expect(Object.keys(screw?.plan.screws ?? {})).toEqual(["B", "C"]);

@@ -21,6 +21,14 @@ const MOUNT: Role = { kind: "level", moves: true, why: "a mount of the plate sta
 const POST: Role = { kind: "upright", moves: false, why: "a carriage runs on an upright bar that stands still" };
 const ARM: Role = { kind: "level", moves: true, why: "an arm is a level bar that moves" };
 
+const WHY = {
+  mount: "how a foot is bolted to its bar decides its whole shape",
+  body: "a bar that is no body carries nothing",
+  role: "what is bolted to the wrong bar does not fit it, or does not move as it should",
+  carried: "the plate rises with the bars that carry it",
+  foot: "a screw without a foot is held by nothing",
+};
+
 /** The bars as names in the plan can mean them. */
 interface Bars {
   readonly sound: readonly PlacedBar[];
@@ -63,6 +71,7 @@ function strangeMounts(plan: Plan): Diagnostic[] {
       path,
       `${presented(word)} is no mount of a foot`,
       nearest(String(word), MOUNTS) ?? `one of ${MOUNTS.join(", ")}`,
+      WHY.mount,
     ),
   );
 }
@@ -70,7 +79,7 @@ function strangeMounts(plan: Plan): Diagnostic[] {
 function noLength({ name, length, wide, high }: PlacedBar): Diagnostic[] {
   if (length > 0 && wide > 0 && high > 0) return [];
   const says = length > 0 ? `${name} has a section of ${wide} x ${high} mm` : `${name} begins and ends at one place`;
-  return [wrong(["bars", name], says, length > 0 ? "width and height above 0" : "to: where the bar ends")];
+  return [wrong(["bars", name], says, length > 0 ? "width and height above 0" : "to: where the bar ends", WHY.body)];
 }
 
 /** Names the bar, what it is, and those that would do. */
@@ -85,7 +94,7 @@ function wrongBar(path: Path, name: string, role: Role, { sound, broken, lacking
   if (fitting.includes(name)) return [];
   const rest = `${bar.moves ? "moves" : "stands still"}`;
   const set = fitting.length > 0 ? `one of ${fitting.join(", ")}` : `a ${role.kind} bar, ${moving(role.moves)}`;
-  return [wrong(path, `${name} is ${bar.kind} and ${rest}: ${role.why}`, set)];
+  return [wrong(path, `${name} is ${bar.kind} and ${rest}: ${role.why}`, set, WHY.role)];
 }
 
 const moving = (moves: boolean) => (moves ? "with moves: true" : "without moves: true");
@@ -99,7 +108,10 @@ function wrongMounts({ plate }: Plan, bars: Bars): Diagnostic[] {
   if (without === undefined || bars.broken.length > 0 || bars.lacking) return named;
   if (bars.sound.some(({ kind, moves }) => kind === "level" && moves)) return named;
   const says = "no level bar moves, so nothing carries the mounts of the plate";
-  return [...named, wrong(["plate", "mounts", without[0]], says, "moves: true at the bars that carry the plate")];
+  return [
+    ...named,
+    wrong(["plate", "mounts", without[0]], says, "moves: true at the bars that carry the plate", WHY.carried),
+  ];
 }
 
 function wrongScrew(plan: Plan, name: string, bars: Bars, unread: Unread): Diagnostic[] {
@@ -126,7 +138,7 @@ function misfit(name: string, mount: string, asked: string | undefined, { misses
   const path = asked === undefined || at !== undefined ? ["screws", name, "at"] : ["screws", name, "bar"];
   const set = at === undefined ? "another bar, or another mount of the foot" : `at: [${at.join(", ")}]`;
   const lacks = asked === undefined ? `no bar carries a foot ${mount} for ${name}` : `${name} has no foot ${mount}`;
-  return wrong(path, `${lacks}: ${misses}`, set);
+  return wrong(path, `${lacks}: ${misses}`, set, WHY.foot);
 }
 
 function within(bar: PlacedBar, at: readonly [number, number]): boolean {

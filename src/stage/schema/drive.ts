@@ -73,6 +73,13 @@ const idler = z.strictObject({
   at: spot,
   idler: hardware(IDLERS, "the idler").default(itemOf(row(IDLERS, "smooth, bore 5"))),
   side: choice("side", "where it stands", { inside: "inside the loop", outside: "outside, on the belt's back" }),
+  bottom: mm(
+    "z_i",
+    "lower end of its inner ring over the datum, when not where its belt wants it",
+    -300,
+    500,
+  ).optional(),
+  axle: mm("l_i", "length of its axle above that end, nut and all", 1, 200).optional(),
 });
 
 export const drive = {

@@ -77,10 +77,15 @@ describe("what was found before", () => {
     expect(new Set(keys).size).toBe(keys.length);
   });
 
-  test("is nothing where nothing was derived: there is no machine to put together", async () => {
-    const lost = machineOf({ screws: { A: { bar: "nowhere" } } });
-    expect(lost.parts).toEqual([]);
-    expect(await tested(lost)).toBeUndefined();
+  test("is nothing where things were left out of the machine, or no part could be derived", async () => {
+    const partly = machineOf({ screws: { A: { bar: "nowhere" } } });
+    expect(partly.stage.partly).toBe(true);
+    expect(partly.parts.map(({ owner }) => owner.name)).not.toContain("foot-a");
+    expect(partly.parts.length).toBeGreaterThan(0);
+    expect(await tested(partly)).toBeUndefined();
+    const whole = machineOf();
+    expect(whole.stage.partly).toBe(false);
+    expect(await tested({ ...whole, parts: [] })).toBeUndefined();
   });
 });
 

@@ -7,11 +7,14 @@ import type { Machine } from "./machine-data.ts";
 /** A nut of which nothing is listed: body and length by the screw's diameter. Source: common practice. */
 const USUAL = { body: 1.3, length: 1.9 };
 
-/** Returns the nuts on the screws, their middle where the plan has it, their flange above: it lies on what it lifts. */
-export function nuts({ stage }: Machine): Drawn[] {
-  return Object.entries(stage.plan.screws).map(([name, screw]): Drawn => {
-    const solid = at(nutSolid(screw, stage.plan.travel.nut), [screw.at[0], screw.at[1]]);
-    return { name: `nut of screw ${name}`, solid, moves: true, belongsTo: [`screw ${name}`], path: ["screws", name] };
+/** Returns the nuts on the screws, their middle where the plan has it, the flange above. */
+export function nuts({ stage, feet }: Machine): Drawn[] {
+  return feet.flatMap(({ choice, at: place }): Drawn[] => {
+    const screw = stage.plan.screws[choice.screw];
+    if (screw === undefined) return [];
+    const solid = at(nutSolid(screw, stage.plan.travel.nut), place);
+    const path = ["screws", choice.screw];
+    return [{ name: `nut of screw ${choice.screw}`, solid, moves: true, belongsTo: [`screw ${choice.screw}`], path }];
   });
 }
 

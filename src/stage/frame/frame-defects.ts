@@ -40,7 +40,7 @@ function overlaps(bars: readonly PlacedBar[]): Diagnostic[] {
         stageDefect("frame-bars-overlap", {
           level: "error",
           path: ["bars", cure.bar],
-          says: `${bar.name} and ${other.name} share ${shared.volume.toFixed(shared.volume < 10 ? 2 : 0)} mm3 round ${middle(shared.corners)}`,
+          says: `${bar.name} and ${other.name} share ${shared.volume.toFixed(shared.volume < 10 ? 2 : shared.volume < 100 ? 1 : 0)} mm3 round ${middle(shared.corners)}`,
           found: { value: shared.volume, unit: "mm3" },
           limit: { value: SHARED, unit: "mm3" },
           set: cure.set,

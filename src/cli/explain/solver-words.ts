@@ -11,7 +11,7 @@ export interface SolverWords {
 
 const PLACES = { x: "mm", y: "mm", r: "mm", sigma: "" } as const;
 
-/** Returns how a search of the machine goes, by the name that facts have it under; the pages of the docs say the same. */
+/** Returns how a search of the machine goes, by the name that facts have it under; the docs say the same. */
 export const SOLVER_WORDS: Readonly<Record<"belt-loop" | "slide-for-length" | "summed-pull", SolverWords>> = {
   "belt-loop": {
     how:

@@ -1,8 +1,7 @@
 import { resolve } from "node:path";
 import { describe, expect, test } from "vitest";
-import { isPlan, readTarget } from "../../src/cli/load.ts";
-import { loadStage } from "../../src/cli/load-stage.ts";
 import { run } from "../cli/program.ts";
+import { loadedPlan } from "../support/loaded-plan.ts";
 
 // common practice: what a builder tries, from the least trouble to the most, when a seat lies under the floor.
 const PLAN = resolve("tests/support/infeasible.yaml");
@@ -19,11 +18,7 @@ const IN_ORDER = [
 ];
 
 function loaded(set: readonly string[] = []) {
-  const target = readTarget(PLAN);
-  if (!isPlan(target)) throw new Error("the plan is none");
-  const { machine, messages } = loadStage(target, { set, printer: undefined, version: "test" });
-  if (machine === undefined) throw new Error(JSON.stringify(messages));
-  const errors = messages.filter(({ diagnostic }) => diagnostic.level === "error");
+  const { machine, errors } = loadedPlan(PLAN, set);
   return { machine, errors, names: errors.map(({ diagnostic: { name, path } }) => `${name} at ${path.join(".")}`) };
 }
 

@@ -1,15 +1,12 @@
 import { readFileSync } from "node:fs";
-import { dirname, join, resolve } from "node:path";
+import { resolve } from "node:path";
 import { describe, expect, test } from "vitest";
 import { factPages } from "../../src/cli/explain/fact-page.ts";
 import { CALCULATIONS } from "../../src/mechanics/index.ts";
-import { readPrinterPreset } from "../../src/presets/printer-preset.ts";
-import { readYaml } from "../../src/presets/read.ts";
-import { readStagePreset } from "../../src/presets/stage-preset.ts";
-import { UNCALIBRATED } from "../../src/printing/printer.ts";
-import { deriveStage, type Fact, type Stage } from "../../src/stage/index.ts";
+import type { Fact } from "../../src/stage/index.ts";
 import { run } from "../cli/program.ts";
 import { evaluateFormula } from "../support/evaluate.ts";
+import { loadedPlan } from "../support/loaded-plan.ts";
 import { twinsOf, workedLines } from "../support/worked-page.ts";
 
 // The expressions are worked out with mathjs (general-purpose library); their numbers were put in by hand.
@@ -17,18 +14,8 @@ const PLAN = resolve("docs/worked-machine.yaml");
 const PAGE = readFileSync(resolve("docs/worked-machine.md"), "utf8");
 const LINES = workedLines(PAGE);
 const TWINS = twinsOf(PAGE);
-const STAGE = derived();
+const STAGE = loadedPlan(PLAN).machine.stage;
 const FACTS = new Map(STAGE.sections.flatMap(({ facts }) => facts).map((fact) => [fact.key, fact]));
-
-function derived(): Stage {
-  const { value, complaints } = readStagePreset(readYaml(PLAN, readFileSync(PLAN, "utf8")));
-  expect(complaints).toEqual([]);
-  const printer = join(dirname(PLAN), value?.printer ?? "");
-  const settings = readPrinterPreset(readYaml(printer, readFileSync(printer, "utf8"))).value;
-  if (value === undefined || settings === undefined) throw new Error("the plan or its printer cannot be read");
-  expect(settings).not.toEqual(UNCALIBRATED);
-  return deriveStage(value.plan, () => settings);
-}
 
 const factOf = (key: string): Fact => {
   const fact = FACTS.get(key);

@@ -23,6 +23,8 @@ const common = {
   logLevel: "warning",
 };
 
+const MODULE_URL = 'const __moduleUrl = require("node:url").pathToFileURL(__filename).href;';
+
 /** What is taken of the modelling library, in its place: the whole of it is as large as all parts together. */
 const modelingInPart = {
   name: "modeling-in-part",
@@ -44,12 +46,20 @@ async function bundle(folder) {
   });
   await build({
     ...common,
+    entryPoints: ["src/cli/builder.ts"],
+    outfile: join(folder, "builder.cjs"),
+    define: { "import.meta.url": "__moduleUrl" },
+    plugins: [modelingInPart],
+    banner: { js: MODULE_URL },
+  });
+  await build({
+    ...common,
     entryPoints: ["src/cli/run.ts"],
     outfile: join(folder, "program.cjs"),
     define: { "import.meta.url": "__moduleUrl" },
     plugins: [modelingInPart],
     alias: { cliui: "./scripts/stand-ins/columns.mjs", "string-width": "./scripts/stand-ins/width.mjs" },
-    banner: { js: 'const __moduleUrl = require("node:url").pathToFileURL(__filename).href;' },
+    banner: { js: MODULE_URL },
   });
 }
 

@@ -63,15 +63,19 @@ async function bundle(folder) {
   });
 }
 
-/** Makes one part of each kind, so that what a first `make` needs is compiled beforehand, beside the program. */
+/** What the trial runs make: parts, and a machine. */
+const TRIALS = [["screw-foot", "tram-mount", "wheel-plate"], ["presets/stages/seed-bench.yaml"]];
+
+/** Makes something of each kind, so that what a first `make` needs is compiled beforehand, beside the program. */
 async function tryOut(folder) {
   const trial = await mkdtemp(join(tmpdir(), "tramwright-build-"));
-  const words = ["make", "screw-foot", "tram-mount", "wheel-plate", "-o", trial, "--quiet"];
   const environment = { ...process.env, TRAMWRIGHT_KEEP_COMPILED: "1" };
-  const program = join(folder, "tramwright.cjs");
-  const { status } = spawnSync(process.execPath, [program, ...words], { env: environment, stdio: "ignore" });
+  for (const made of TRIALS) {
+    const words = [join(folder, "tramwright.cjs"), "make", ...made, "-o", trial, "--quiet"];
+    const { status } = spawnSync(process.execPath, words, { env: environment, stdio: "ignore" });
+    if (status !== 0) throw new Error(`the trial run of ${made.join(", ")} ended with ${status}`);
+  }
   await rm(trial, { recursive: true });
-  if (status !== 0) throw new Error(`the trial run ended with ${status}`);
 }
 
 /** Puts the new folder where the old one is; a build that runs beside this one may be first, and is replaced. */

@@ -17,6 +17,8 @@ const write = {
 
 const compileKernel = (): Promise<WebAssembly.Module> => WebAssembly.compile(readShipped("manifold.wasm"));
 
+const MACHINE_COMMANDS = ["report", "compare", "tram"];
+
 /** Whether a word of the command line names the plan of a machine, as far as a glance can tell. */
 function isPlan(word: string): boolean {
   if (!/\.ya?ml$/.test(word)) return false;
@@ -38,7 +40,8 @@ async function main(argv: readonly string[]): Promise<void> {
   // What a run throws away fits the first young generation; fresh pages for a larger one cost more than its collection.
   v8.setFlagsFromString("--semi-space-growth-factor=1");
   // A single part is made too soon for the optimising compiler of WebAssembly to pay; a whole machine is not.
-  if (!argv.some(isPlan)) {
+  const ofMachine = argv.some(isPlan) || MACHINE_COMMANDS.includes(argv[0] ?? "");
+  if (!ofMachine) {
     v8.setFlagsFromString("--no-wasm-tier-up");
     v8.setFlagsFromString("--no-wasm-dynamic-tiering");
   }
@@ -46,7 +49,7 @@ async function main(argv: readonly string[]): Promise<void> {
   const begun = argv.includes("make") || argv.includes("check") ? compileKernel() : undefined;
   begun?.catch(() => undefined);
   const { loadProgram } = await import("./program.ts");
-  const { program, keepCompiled } = loadProgram();
+  const { program, keepCompiled } = loadProgram(ofMachine ? "machine" : "part");
   for (const [signal, code] of [
     ["SIGINT", 130],
     ["SIGTERM", 143],

@@ -174,7 +174,16 @@ describe("compare", () => {
   function choice(part: PlacedPart, seat: number, candidates: FootChoice["candidates"]): FootChoice {
     const [first] = candidates;
     return {
-      ...{ screw: "A", loop: "low", bar: "front", hub: first?.hub ?? "down", seat, seatOverDatum: seat, shim: 0 },
+      ...{
+        screw: "A",
+        loop: "low",
+        bar: "front",
+        hub: first?.hub ?? "down",
+        seat,
+        seatOverDatum: seat,
+        shim: 0,
+        give: 0,
+      },
       ...{ plane: 0, residual: 0, candidates, part },
     };
   }

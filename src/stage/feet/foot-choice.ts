@@ -43,7 +43,7 @@ export function chosenFoot(
   const [best, ...others] = ranked(tried, prefer);
   if (best === undefined || best.errors.length > 0) return undefined;
   const { footing, screw, loop } = input;
-  const { seat, shim, plane } = best.derived;
+  const { seat, shim, plane, sink, thrust } = best.derived;
   return {
     screw,
     loop,
@@ -52,6 +52,7 @@ export function chosenFoot(
     seat,
     seatOverDatum: rounded(footing.origin[2] + seat),
     shim,
+    give: thrust > 0 ? sink / thrust : 0,
     plane: rounded(footing.origin[2] + plane),
     residual: rounded(footing.origin[2] + plane - input.plane),
     candidates: [candidateOf(best, undefined), ...others.map((one) => candidateOf(one, lossOf(one, best))), ...untried],

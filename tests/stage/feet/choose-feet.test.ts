@@ -171,7 +171,13 @@ describe("what the plan says of a foot", () => {
     const change = { ...WORKED, stock: { bolts: [14, 16, 20] }, travel: { lowest: 90 } };
     const plan = widePlan({ ...change, screws: { A: { at: [55, 230], bar: "left" } } });
     const { part } = feetOf(plan, { loads: evenLoads(plan, 61.234, -3, 140) }).of("A");
-    expect(part.parameters).toMatchObject({ axialLoad: 61.2, lightestLoad: 0, crashForce: 140, stageLowest: 90 });
+    expect(part.parameters).toMatchObject({
+      axialLoad: 61.2,
+      steadyLoad: 0,
+      otherSink: 0,
+      crashForce: 140,
+      stageLowest: 90,
+    });
     expect(part.parameters).toMatchObject({ axisOffset: 25, label: "A", boltLengths: [14, 16, 20], beltWidth: 6 });
     // Seat 4.5 and half a bearing: the nut's middle at 125.
     expect(part.parameters.bearingToNut).toBeCloseTo(125 - 4.5 - 3.5, 9);
@@ -183,7 +189,7 @@ describe("what the plan says of a foot", () => {
   test("what is not known yet is the family's default", () => {
     const { part } = feetOf(widePlan(WORKED)).of("A");
     expect(part.parameters).toMatchObject({ axialLoad: 50, beltPull: 30, crashForce: 0 });
-    expect(part.parameters).not.toHaveProperty("lightestLoad");
+    expect(part.parameters).not.toHaveProperty("otherSink");
     expect(part.derived).not.toContain("axialLoad");
   });
 

@@ -87,6 +87,7 @@ import { setScrewHold } from "./set-screw-hold.ts";
 import { shaftPull } from "./shaft-pull.ts";
 import { shrinkScale } from "./shrink-scale.ts";
 import { simpleBeamDeflection } from "./simple-beam-deflection.ts";
+import { simpleBeamLoadSag } from "./simple-beam-load-sag.ts";
 import { simpleBeamUniformLoad } from "./simple-beam-uniform-load.ts";
 import { slippedToothTilt } from "./slipped-tooth-tilt.ts";
 import { slotBoltWindow } from "./slot-bolt-window.ts";
@@ -232,6 +233,7 @@ export * from "./shaft-pull.ts";
 export * from "./shim-for-seat.ts";
 export * from "./shrink-scale.ts";
 export * from "./simple-beam-deflection.ts";
+export * from "./simple-beam-load-sag.ts";
 export * from "./simple-beam-uniform-load.ts";
 export * from "./slide-for-length.ts";
 export * from "./slipped-tooth-tilt.ts";
@@ -372,6 +374,7 @@ export const CALCULATIONS = [
   shaftPull,
   shrinkScale,
   simpleBeamDeflection,
+  simpleBeamLoadSag,
   simpleBeamUniformLoad,
   slippedToothTilt,
   slotBoltWindow,

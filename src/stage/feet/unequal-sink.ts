@@ -20,9 +20,15 @@ export function withUnequalSink(feet: readonly FootChoice[], loads: LoadCases | 
     const others = carrying.filter((one) => one !== foot);
     if (!carrying.includes(foot) || others.length === 0 || lasting.length === 0) return foot;
     const all = lasting.map((each) => unequalIn(each, foot, others));
-    const worst = all.reduce((one, next) => (next.more > one.more + 1e-9 ? next : one));
+    const worst = all.reduce(worse);
     return withParameters(foot, { steadyLoad: tenth(worst.load), otherSink: micron(worst.other) });
   });
+}
+
+/** In a machine that is even, corners of the print tie; which corner is named first must not matter. */
+function worse(one: Unequal, other: Unequal): Unequal {
+  const more = other.more - one.more;
+  return more > 1e-9 || (more > -1e-9 && other.load > one.load) ? other : one;
 }
 
 function unequalIn({ shares, least }: SharedLoad, foot: FootChoice, others: readonly FootChoice[]): Unequal {

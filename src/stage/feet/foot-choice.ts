@@ -1,6 +1,7 @@
 import type { Diagnostic } from "../../core/diagnostic.ts";
 import { screwFoot } from "../../parts/screw-foot/index.ts";
 import type { Printer } from "../../printing/printer.ts";
+import { acceptedOf } from "../acceptance.ts";
 import { type Footing, footParameters, rounded } from "../frame/footing.ts";
 import type { Candidate, FootChoice, LoadCases, LoopChoice, MotorPulley, PlacedPart } from "../machine.ts";
 import type { Plan } from "../schema/index.ts";
@@ -27,7 +28,7 @@ export function waysOf(screw: string, footing: Footing, { plan, pulley, loops, l
   const typed = footParameters(plan, screw);
   const input = footInput({ plan, screw, footing, typed, pulley, loops, loads });
   const strange = byHand(plan, typed, input);
-  const accepted = plan.accept.flatMap(({ part, check }) => (part === footName(screw) ? [check] : []));
+  const accepted = acceptedOf(plan, footName(screw)).map(({ check }) => check);
   const outcome = tryAll({ typed: { ...typed, ...input.derived }, printer, accepted });
   if ("tried" in outcome) return { input, ...outcome, diagnostics: strange };
   const complaints = complaintsAt(plan, outcome.error, outcome.data, input);

@@ -79,6 +79,23 @@ describe("the choice", () => {
     );
   });
 
+  test("on a post as high as it is asked for: the foot hangs there, and is no taller for it", () => {
+    const post = { bar: "30x30 slot 8", from: [15, 280, 0], to: [15, 280, 500] };
+    const screws = { A: { at: [62, 280], bar: "post-left", foot: { mount: "on-post" } } };
+    const high = { ...WORKED, motor: { plateTop: 75 }, bars: { "post-left": post }, screws };
+    const { seat, candidates } = feetOf(widePlan(high)).of("A");
+    // 87.5 - 11.5 - 1 - 7 over the datum, 60 of it allowed over a bar.
+    expect(seat).toBe(68);
+    const untried = candidates.filter(({ rings }) => rings.length !== 1);
+    expect(untried.map(({ hub, seat }) => [hub, seat])).toEqual([
+      ["down", 69],
+      ["up", 76],
+      ["down", 67],
+      ["up", 74],
+    ]);
+    expect(new Set(untried.map(({ lost }) => lost))).toEqual(new Set(["not tried, since the usual ring fits"]));
+  });
+
   test("says of a way without rings what it does to the bearing", () => {
     const plan = widePlan({ ...WORKED, screws: { A: { foot: { washers: [] } } } });
     const section = feetOf(plan).sections.find(({ title }) => title === "Foot of A");

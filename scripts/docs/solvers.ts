@@ -273,6 +273,22 @@ export const SOLVERS: readonly Solver[] = [
     ],
   },
   {
+    name: "tram-twist",
+    title: "Twist of a plate over four mounts",
+    takes: "places and heights of four probes or more, and the places of the four mounts, in mm",
+    gives: "how far each mount lies off the plane nearest to the four, and the largest of it, in mm",
+    how: "z = a + b u + c v + d u v by least squares, u along one side of the mounts and v across it; plate-twist of it",
+    source: "geometry",
+    valid: "probes that show the twist, as one near each mount does; others, and other than four mounts, are refused",
+    examples: [
+      {
+        says: "0.1, 0, 0.1 and 0 on the corners of a square",
+        computed: () => given.numberOf(m.tramTwist(given.probes(0.1, 0, 0.1, 0), given.probes(0, 0, 0, 0)), "worst"),
+        printed: "0.05",
+      },
+    ],
+  },
+  {
     name: "tram-moves",
     title: "Turns that level a plate",
     takes: "the plane, the mounts with pitch and range in mm, the name of the fixed one",

@@ -269,6 +269,7 @@ export * from "./tied-bars.ts";
 export * from "./torque-limit.ts";
 export * from "./tram-moves.ts";
 export * from "./tram-plane.ts";
+export * from "./tram-twist.ts";
 export * from "./trapezoidal-thread.ts";
 export * from "./triangle-height.ts";
 export * from "./two-pulley-centres.ts";

@@ -1,5 +1,6 @@
 import type { Citation } from "../../src/core/bibliography.ts";
 import * as m from "../../src/mechanics/index.ts";
+import { SEARCHES } from "../../src/stage/searches.ts";
 import * as given from "./solver-givens.ts";
 
 /** A calculation that no single formula gives: a search, a list or a verdict. The pages and the kit read it. */
@@ -23,18 +24,7 @@ export interface Solver {
 
 export const SOLVERS: readonly Solver[] = [
   {
-    name: "belt-loop",
-    title: "Exact length, spans and wraps of a belt on 2 to 12 pulleys and idlers",
-    takes: "the nodes in the order the belt meets them, counter-clockwise: place in mm, pitch radius in mm, side",
-    gives: "length in mm, spans with their tangent points, wraps in deg",
-    how:
-      "for each pair of nodes delta = sigma_i r_i - sigma_j r_j, span = sqrt(D^2 - delta^2), direction = " +
-      "atan2(d_y, d_x) + asin(delta / D); wraps from direction to direction; L = sum of spans + sum of r w; sigma is 1 " +
-      "inside the loop, -1 outside",
-    source: "geometry",
-    valid:
-      "taut belt, each node visited once, at least two inside; pitch circles that overlap, a node that the belt does not " +
-      "touch, an order that it cannot meet, spans that cross or run through a node are refused by name",
+    ...SEARCHES["belt-loop"],
     examples: [
       {
         says: "40 and 40 teeth of 2 mm, 300 apart",
@@ -70,15 +60,7 @@ export const SOLVERS: readonly Solver[] = [
     ],
   },
   {
-    name: "slide-for-length",
-    title: "Where a pulley must slide for a belt length",
-    takes: "the nodes, the slide of one of them (direction in deg, ends in mm), the length in mm",
-    gives: "the place on the slide in mm, and how much a millimetre of slide changes the belt",
-    how:
-      "Newton's search for the exact length, its slope from the directions of the two spans, on the stretches of the " +
-      "slide where the loop is sound; nearest mid-slide wins",
-    source: "geometry",
-    valid: "a slide that changes the belt by at least 0.2 mm per mm; others, and lengths out of reach, are refused",
+    ...SEARCHES["slide-for-length"],
     examples: [
       {
         says: "two of 40 teeth, 300 apart, a belt of 690",
@@ -241,13 +223,7 @@ export const SOLVERS: readonly Solver[] = [
     ],
   },
   {
-    name: "summed-pull",
-    title: "Pull of several spans on one shaft",
-    takes: "direction in deg and tension in N of each span",
-    gives: "pull in N and its direction in deg",
-    how: "the spans add as arrows",
-    source: "statics",
-    valid: "what is not a number is refused",
+    ...SEARCHES["summed-pull"],
     examples: [
       {
         says: "3 N to the right and 4 N up",

@@ -2,6 +2,7 @@ import { spell } from "../../core/bibliography.ts";
 import type { Calculation } from "../../core/calculation.ts";
 import { CALCULATIONS } from "../../mechanics/index.ts";
 import { type Fact, marginOf, type Stage } from "../../stage/index.ts";
+import { type Search, searchOf } from "../../stage/searches.ts";
 import { grid } from "./grid.ts";
 import { hanging } from "./hanging.ts";
 import { steps } from "./number-page.ts";
@@ -24,15 +25,24 @@ export function factNames(stage: Stage): string[] {
 function factPage(fact: Fact, section: string): Page {
   const { key, label, value, unit, from } = fact;
   const of = CALCULATIONS.find((one) => one.name === from?.calculation);
+  const search = searchOf(from?.calculation);
   const origin =
-    from === undefined || of === undefined
-      ? [`  ${shown(value, unit)} ${unit}`.trimEnd(), "", "source  placed or counted: no formula"]
-      : worked(fact, of, from);
+    from !== undefined && search !== undefined
+      ? searched(fact, search, from.inputs)
+      : from === undefined || of === undefined
+        ? [`  ${shown(value, unit)} ${unit}`.trimEnd(), "", "source  placed or counted: no formula"]
+        : worked(fact, of, from);
   return {
     name: key,
     title: `${key}: ${label}`,
     lines: [...origin, ...limitLines(fact), `block   ${section}`],
-    data: { kind: "fact", section, ...fact, margin: marginOf(fact) ?? null, source: of?.source ?? null },
+    data: {
+      kind: "fact",
+      section,
+      ...fact,
+      margin: marginOf(fact) ?? null,
+      source: of?.source ?? search?.source ?? null,
+    },
   };
 }
 
@@ -64,6 +74,43 @@ function worked(
     ...hanging("source  ", spell(of.source)),
     ...hanging("more    ", `tramwright explain ${calculation}`),
   ];
+}
+
+/** A number that was searched for: how, and from what. */
+function searched(
+  { value, unit }: Fact,
+  { name, how, source }: Search,
+  inputs: NonNullable<Fact["from"]>["inputs"],
+): string[] {
+  return [
+    `  ${shown(value, unit)} ${unit}`.trimEnd(),
+    "",
+    ...hanging("how     ", how),
+    "",
+    ...grid(
+      ["with", ">value"],
+      Object.entries(inputs).map(([key, one]) => [key, shown(one, "mm")]),
+    ),
+    "",
+    ...hanging("source  ", spell(source)),
+    ...hanging("more    ", `tramwright explain ${name}`),
+  ];
+}
+
+/** Returns the page of a search by its name, alone. */
+export function searchPages(asked: string): Page[] {
+  const search = searchOf(asked);
+  if (search === undefined) return [];
+  const { name, title, takes, gives, how, valid, source } = search;
+  const lines = [
+    ...hanging("takes   ", takes),
+    ...hanging("gives   ", gives),
+    ...hanging("how     ", how),
+    ...hanging("valid   ", valid),
+    ...hanging("source  ", spell(source)),
+  ];
+  const data = { kind: "search", name, title, takes, gives, how, valid, source };
+  return [{ name, title: `${name}: ${title}`, lines, data }];
 }
 
 function limitLines(fact: Fact): string[] {

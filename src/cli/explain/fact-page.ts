@@ -2,12 +2,13 @@ import { spell } from "../../core/bibliography.ts";
 import type { Calculation } from "../../core/calculation.ts";
 import { CALCULATIONS } from "../../mechanics/index.ts";
 import { type Fact, marginOf, type Stage } from "../../stage/index.ts";
-import { type Search, searchOf } from "../../stage/searches.ts";
+import { searchOf } from "../../stage/searches.ts";
 import { grid } from "./grid.ts";
 import { hanging } from "./hanging.ts";
 import { steps } from "./number-page.ts";
 import type { Page } from "./page.ts";
 import { shown } from "./shown.ts";
+import { SOLVER_WORDS, type SolverWords } from "./solver-words.ts";
 
 /** Returns the page of every number of a machine that has the name: one, since names are unique in it. */
 export function factPages(stage: Stage, name: string): Page[] {
@@ -25,24 +26,20 @@ export function factNames(stage: Stage): string[] {
 function factPage(fact: Fact, section: string): Page {
   const { key, label, value, unit, from } = fact;
   const of = CALCULATIONS.find((one) => one.name === from?.calculation);
-  const search = searchOf(from?.calculation);
+  const solver = Object.hasOwn(SOLVER_WORDS, from?.calculation ?? "")
+    ? SOLVER_WORDS[from?.calculation as keyof typeof SOLVER_WORDS]
+    : undefined;
   const origin =
-    from !== undefined && search !== undefined
-      ? searched(fact, search, from.inputs)
-      : from === undefined || of === undefined
-        ? [`  ${shown(value, unit)} ${unit}`.trimEnd(), "", "source  placed or counted: no formula"]
-        : worked(fact, of, from);
+    from !== undefined && of !== undefined
+      ? worked(fact, of, from)
+      : from !== undefined && solver !== undefined
+        ? solved(fact, solver, from)
+        : [`  ${shown(value, unit)} ${unit}`.trimEnd(), "", "source  placed or counted: no formula"];
   return {
     name: key,
     title: `${key}: ${label}`,
     lines: [...origin, ...limitLines(fact), `block   ${section}`],
-    data: {
-      kind: "fact",
-      section,
-      ...fact,
-      margin: marginOf(fact) ?? null,
-      source: of?.source ?? search?.source ?? null,
-    },
+    data: { kind: "fact", section, ...fact, margin: marginOf(fact) ?? null, source: (of ?? solver)?.source ?? null },
   };
 }
 
@@ -76,27 +73,6 @@ function worked(
   ];
 }
 
-/** A number that was searched for: how, and from what. */
-function searched(
-  { value, unit }: Fact,
-  { name, how, source }: Search,
-  inputs: NonNullable<Fact["from"]>["inputs"],
-): string[] {
-  return [
-    `  ${shown(value, unit)} ${unit}`.trimEnd(),
-    "",
-    ...hanging("how     ", how),
-    "",
-    ...grid(
-      ["with", ">value"],
-      Object.entries(inputs).map(([key, one]) => [key, shown(one, "mm")]),
-    ),
-    "",
-    ...hanging("source  ", spell(source)),
-    ...hanging("more    ", `tramwright explain ${name}`),
-  ];
-}
-
 /** Returns the page of a search by its name, alone. */
 export function searchPages(asked: string): Page[] {
   const search = searchOf(asked);
@@ -111,6 +87,27 @@ export function searchPages(asked: string): Page[] {
   ];
   const data = { kind: "search", name, title, takes, gives, how, valid, source };
   return [{ name, title: `${name}: ${title}`, lines, data }];
+}
+
+/** A number that was searched for: the result, how it is found, and what it is found from. */
+function solved(
+  { value, unit }: Fact,
+  { how, source, units }: SolverWords,
+  { result, inputs, calculation }: NonNullable<Fact["from"]>,
+): string[] {
+  const given = Object.entries(inputs).map(([key, input]) => {
+    const own = units[key.split("_")[0] ?? ""] ?? "";
+    return [key, shown(input, own), own];
+  });
+  return [
+    `  ${result} = ${shown(value, unit)} ${unit}`.trimEnd(),
+    "",
+    ...grid(["with", ">value", "unit"], given),
+    "",
+    ...hanging("found   ", how),
+    ...hanging("source  ", spell(source)),
+    ...hanging("more    ", `tramwright explain ${calculation}`),
+  ];
 }
 
 function limitLines(fact: Fact): string[] {

@@ -34,7 +34,7 @@ export function supportsAlong(plan: Plan, name: string, bar: PlanBar): readonly 
 export function standingOn(held: readonly number[], along: number): Standing {
   if (held.some((place) => Math.abs(place - along) <= OVER)) return { kind: "over" };
   const next = held.findIndex((place) => place > along);
-  const before = held.at(next - 1) ?? 0;
+  const before = (next < 0 ? held.at(-1) : held[next - 1]) ?? 0;
   const after = held[next] ?? 0;
   if (next > 0) return { kind: "between", at: Math.min(along - before, after - along), length: after - before };
   // Before the first or behind the last one: the last of the list stands before it then.

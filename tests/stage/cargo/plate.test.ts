@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import type { Stage } from "../../../src/stage/index.ts";
 import { amount, BARE, fact, wide } from "./stages.ts";
 
 const G = 9.80665;
@@ -160,6 +161,14 @@ describe("sag with the print", () => {
     expect(two.value).toBeCloseTo(((two.from?.inputs.force ?? 0) * 50 ** 2 * 410 ** 2) / (3 * EI * 460), 9);
     expect(amount(stage, "bar.arm-front.change")).toBeCloseTo(two.value, 9);
     expect(amount(stage, "bar.arm-back.change")).toBe(0);
+  });
+
+  it("is the same past either end of what holds the bar, and past one nut alone", () => {
+    const tips = [{ A: { at: [260, 62] } }, { B: { at: [500, 62] } }].map((screws) => wide({ screws }));
+    expect(fact(tips[1] as Stage, "mount.two.tip").value).toBeCloseTo(amount(tips[0] as Stage, "mount.one.tip"), 9);
+    const back = fact(wide({ plate: { mounts: { three: { at: [400, 430] } } } }), "mount.three.tip");
+    expect(back.from?.inputs).toMatchObject({ at: 20, length: 20 });
+    expect(back.value).toBeCloseTo(((back.from?.inputs.force ?? 0) * 20 ** 3) / (3 * EI), 9);
   });
 
   it("is that of the span between neighbours, where three nuts hold a bar", () => {

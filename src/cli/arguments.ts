@@ -12,7 +12,7 @@ export interface Arguments {
 }
 
 const FLAGS = ["json", "quiet", "force", "dry-run", "help", "version"];
-const VALUES = ["output", "set", "printer", "preset", "probe", "color"];
+const VALUES = ["output", "set", "printer", "preset", "probe", "spring", "color"];
 const ALIASES = { output: "o", quiet: "q", help: "h" } as const;
 
 /** Returns the command line as command, operands, flags and values; throws a trouble that names the right flag. */

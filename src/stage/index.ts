@@ -1,3 +1,4 @@
+import { withReason } from "./acceptance.ts";
 import { shareLoads } from "./cargo/index.ts";
 import { structure } from "./cargo/structure.ts";
 import { NOTHING } from "./fact.ts";
@@ -49,7 +50,9 @@ function deriveOnce(plan: Plan, printer: PrinterOf, unread: Unread): Stage {
     plan,
     parts: made.parts,
     sections: topics.flatMap(({ sections }) => sections),
-    diagnostics: [...strangers, ...frameDefects(plan, unread), ...topics.flatMap(({ diagnostics }) => diagnostics)],
+    diagnostics: [...strangers, ...frameDefects(plan, unread), ...topics.flatMap(({ diagnostics }) => diagnostics)].map(
+      (each) => withReason(each, plan),
+    ),
     partly: strangers.length > 0 || lost.length > 0,
   };
 }

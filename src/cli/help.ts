@@ -81,6 +81,12 @@ export const COMMANDS: Readonly<Record<string, Help>> = {
     usage: "tramwright parts [family, printer or stage]",
     options: SHARED,
   },
+  schema: {
+    summary: "JSON Schema of presets, for editors that complete and check them while you type",
+    examples: ["tramwright schema screw-foot", "tramwright schema stage > stage.json"],
+    usage: "tramwright schema <family, stage or printer>",
+    options: SHARED,
+  },
   explain: {
     summary: "where a number comes from, or what a check means",
     examples: [

@@ -52,6 +52,9 @@ async function dispatch(args: Arguments, io: Io, world: World): Promise<number> 
         operands[0] === undefined ? { json } : { family: operands[0], json },
         io,
       );
+    case "schema":
+      atMost(operands, 1, command);
+      return (await import("./commands/schema.ts")).schema(operands[0], io);
     case "explain":
       return (await import("./run-explain.ts")).runExplain(args, io, world.version);
     case "report":

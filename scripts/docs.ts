@@ -1,8 +1,8 @@
 import { mkdirSync, writeFileSync } from "node:fs";
 import { resolve } from "node:path";
+import { presetSchema, SUBJECTS } from "../src/presets/schema/preset-schema.ts";
 import { calculationsPage } from "./docs/calculations.ts";
 import { sourcesPage } from "./docs/sources.ts";
-import { presetSchema, SUBJECTS } from "../src/presets/schema/preset-schema.ts";
 
 /** The pages that are written from the tables, by file name. */
 export const PAGES: Readonly<Record<string, () => string>> = {

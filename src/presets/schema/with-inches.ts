@@ -12,7 +12,7 @@ type Keywords = Record<string, unknown>;
 export function withInches(schema: JsonSchema): JsonSchema {
   const { definitions = {}, ...body } = schema as Keywords & { definitions?: Keywords };
   const ranged = Object.keys(definitions).filter((name) => skeleton("", 1, [])(definitions[name]) !== undefined);
-  const [mm, inch] = [skeleton("-mm", 1, ranged), skeleton("-in", 1 / MM_PER_INCH, ranged)] as const;
+  const [mm, inch] = [skeleton("-mm", 1, ranged), skeleton("-in", MM_PER_INCH, ranged)] as const;
   const every = (names: readonly string[], suffix: string, change: Change) =>
     names.map((name) => [`${name}${suffix}`, change(definitions[name])]);
   const all = [
@@ -45,7 +45,7 @@ function bareOf(value: unknown): unknown {
 }
 
 /** Returns what makes the ranges of lengths and nothing else; undefined where there is none. */
-function skeleton(suffix: string, scale: number, ranged: readonly string[]): Change {
+function skeleton(suffix: string, unit: number, ranged: readonly string[]): Change {
   const change: Change = (value) => {
     if (Array.isArray(value)) {
       const inside = value.map(change);
@@ -53,8 +53,7 @@ function skeleton(suffix: string, scale: number, ranged: readonly string[]): Cha
     }
     if (typeof value !== "object" || value === null) return undefined;
     const { type, minimum, maximum, $ref, ...rest } = value as Keywords;
-    if (isLength(value as Keywords))
-      return { type, minimum: Number(minimum) * scale, maximum: Number(maximum) * scale };
+    if (isLength(value as Keywords)) return { type, minimum: Number(minimum) / unit, maximum: Number(maximum) / unit };
     if ($ref !== undefined)
       return ranged.some((name) => `#/definitions/${name}` === $ref) ? { $ref: `${$ref}${suffix}` } : undefined;
     return held(rest, type, change);

@@ -44,6 +44,7 @@ const PACKAGES: Readonly<Record<string, (file: string) => boolean>> = {
   "@jscad/stl-serializer": (file) => file === "outputs/stl.ts",
   "@noble/hashes": (file) => file === "build/hash.ts",
   yaml: (file) => file === "presets/read.ts",
+  "@clack/prompts": (file) => file === "cli/new/ask.ts",
   yargs: (file) => file.startsWith("cli/"),
 };
 

@@ -26,7 +26,7 @@ export function keyLines(indent: string, { field, value = field.usual, how, set 
     ...(measured === undefined ? [] : howLines(indent, measured)),
     value === undefined
       ? `${indent}# ${key}:${missing(field)}`
-      : `${indent}${set ? "" : "# "}${key}: ${presetValue(value)}${set && value === usual && isMeasured(field, how) ? TYPICAL : ""}`,
+      : `${indent}${set ? "" : "# "}${key}: ${presetValue(asTyped(value, words))}${set && value === usual && isMeasured(field, how) ? TYPICAL : ""}`,
   ];
 }
 
@@ -69,3 +69,7 @@ function meanings(words: ParameterField["words"]): [string, string][] {
   const widest = Math.max(...all.map(([word]) => word.length));
   return all.map(([word, meaning]) => [word.padEnd(widest), meaning]);
 }
+
+/** A word of digits is written as a number: both are read. */
+const asTyped = (value: unknown, words: ParameterField["words"]) =>
+  words !== undefined && typeof value === "string" && String(Number(value)) === value ? Number(value) : value;

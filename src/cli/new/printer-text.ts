@@ -38,7 +38,6 @@ export function printerText(chosen: Readonly<Record<string, unknown>>, { name, f
     "# A printer: one file for each printer, nozzle and material.",
     ...comment("", "", "Nothing here has been measured yet: the values are usual ones for a 0.4 mm nozzle."),
     ...comment("", "", "The first nine are read off the slicer; print the test piece for the four below them."),
-    "#",
     ...TEST_PIECE_SKETCH.trimEnd()
       .split("\n")
       .map((line) => `# ${line}`.trimEnd()),

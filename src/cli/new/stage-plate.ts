@@ -57,7 +57,7 @@ export function plateSection({ frame, answers, value, named }: Pen): string[] {
     "# ---- What goes up and down besides plate and bars",
     ...comment("", "measure  ", "scales; at: where it sits"),
     "masses:",
-    ...named({ nuts: { mass: 0.4, at: [x, y] } }),
+    ...named({ nuts: { mass: "0.4 kg", at: [x, y] } }),
     "# the heaviest thing that is put on the plate",
     "print: 1 kg",
     "# layer heights it is to print with, or the steps by which it is moved",

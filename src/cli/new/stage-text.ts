@@ -55,7 +55,7 @@ function heading({ answers, value }: Pen, { name, file, schema }: Place): string
     ...comment(
       "",
       "",
-      "It works out as it stands, but nothing in it has been measured: replace each figure by yours, one section after the other, and run the first of these in between.",
+      "It works out as it stands, but nothing in it has been measured: replace each figure by yours, one section after the other, and check it in between.",
     ),
     ...comment("", "  ", `tramwright check ${file}`),
     ...comment("", "  ", `tramwright report ${file}     the numbers, with limit and margin`),

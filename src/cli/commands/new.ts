@@ -73,13 +73,13 @@ function handOut(
   writeSet(dirname(file), set, { force: true });
   if (json) io.out(JSON.stringify({ ...told, notes }, undefined, 2));
   else {
-    io.out(
-      `${file} written: ${subject === "printer" ? "settings of a printer" : `a preset of ${subject}`}, usual values`,
-    );
+    io.out(`${file} written: ${WHAT[subject] ?? `a ${subject}`}, with usual values`);
     for (const note of [...notes, nextStep(subject, file)]) io.err(note);
   }
   return EXIT.done;
 }
+
+const WHAT: Readonly<Record<string, string>> = { stage: "the plan of a stage", printer: "settings of a printer" };
 
 const nextStep = (subject: string, file: string) =>
   subject === "printer"

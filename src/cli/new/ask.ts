@@ -20,7 +20,7 @@ export function asker({ input, output }: Streams): Ask {
       const checked = check(typed === undefined || typed.trim() === "" ? usual : typed);
       return "wrong" in checked ? checked.wrong : undefined;
     };
-    const message = hint === undefined ? asks : `${asks}\n${hint}`;
+    const message = hint === undefined ? asks : `${asks}\n   ${hint}`;
     return text({ message, placeholder: usual, defaultValue: usual, validate, input, output });
   }
 

@@ -9,7 +9,8 @@ import { solveLoops } from "../../stage/loops/index.ts";
 import type { Answers } from "./answers.ts";
 import type { Place } from "./part-text.ts";
 import { stageText } from "./stage-text.ts";
-import type { Attempt } from "./starter-plan.ts";
+import { driveOf } from "./starter-drive.ts";
+import { type Attempt, frameOf, type Spot } from "./starter-plan.ts";
 
 /** A plan to begin with, and how many errors are left in it. */
 export interface Starter {
@@ -30,7 +31,7 @@ const ALONG = [0.5, 0.4, 0.6];
 export function starterStage(answers: Answers, place: Place): Starter {
   let best: Starter | undefined;
   let whole = 0;
-  for (const attempt of attempts(answers)) {
+  for (const attempt of attempts(answers).filter((one) => motorFits(answers, one))) {
     const text = stageText(answers, attempt, place);
     const preset = readStagePreset(readYaml(place.file, text)).value;
     if (preset === undefined || !beltsFit(preset)) continue;
@@ -45,6 +46,16 @@ export function starterStage(answers: Answers, place: Place): Starter {
 function attempts({ loops }: Answers): Attempt[] {
   const shares = loops === 2 ? [0.5] : ALONG;
   return INSETS.flatMap((inset) => OUT.flatMap((out) => shares.map((along) => ({ inset, out, along }))));
+}
+
+/** Half a motor's body and air: nearer to the frame's outside its bars are in the way, mm. */
+const MOTOR_ROOM = 24;
+
+function motorFits(answers: Answers, attempt: Attempt): boolean {
+  const frame = frameOf(answers);
+  const [x, y] = driveOf(frame, answers, attempt).motor.at as Spot;
+  const least = frame.barWidth + MOTOR_ROOM;
+  return Math.min(x, frame.width - x, y, frame.depth - y) >= least;
 }
 
 function beltsFit({ plan }: StagePreset): boolean {

@@ -103,8 +103,8 @@ function newerFormat(file: YamlFile): Diagnostic | undefined {
   if (!Number.isInteger(format) || Number(format) <= FORMAT) return undefined;
   return unresolved(
     ["format"],
-    `format ${format} is newer than this program, which reads format ${FORMAT}`,
-    "a newer tramwright",
+    `format ${format} is newer than this program, which reads formats up to ${FORMAT}`,
+    `a newer tramwright, one that reads format ${format}; tramwright --version tells which this is`,
   );
 }
 

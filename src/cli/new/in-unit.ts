@@ -3,7 +3,7 @@ import type { Answers } from "./answers.ts";
 /** Keys of a plan under which numbers are no lengths. */
 const OTHER: readonly string[] = ["direction", "speed", "volts", "temperature", "sheet", "mass", "print"];
 
-/** Returns data in mm with its lengths in the unit of a plan: hundredths of a millimetre, ten-thousandths of an inch. */
+/** Returns data in mm with its lengths in the unit of a plan: to 0.01 mm, or to 0.0001 in. */
 export function inUnit(value: unknown, units: Answers["units"], key = ""): unknown {
   if (typeof value === "number") {
     if (OTHER.includes(key)) return value;

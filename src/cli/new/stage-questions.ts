@@ -22,7 +22,7 @@ export function nextQuestion(given: Given): Question | undefined {
   return questions(given).find(({ flag }) => given[flag] === undefined);
 }
 
-/** Returns the questions about a stage; what was said before decides on what is usual, and whether a loop is asked for. */
+/** Returns the questions about a stage; what was said before decides what is usual, and whether loops are asked for. */
 export function questions(given: Given): Question[] {
   const units = unitsOf(given);
   const usual = USUAL[units];

@@ -79,7 +79,7 @@ export function barsOf(frame: Frame, { bar, screws, lift }: Answers): Record<str
   };
 }
 
-/** Two screws stand beside the posts, each on a bar of its own: of the light bar one twice as high, which sinks less. */
+/** Two screws stand beside the posts, each on a bar of its own; a light one is twice as high, so that it sinks less. */
 function footBars({ width, depth, barWidth: w, snap }: Frame, bar: string): Record<string, object> {
   const own = bar === "20x20 slot 6" ? "20x40 slot 6" : bar;
   const z = -row(BARS, own).values.height / 2;

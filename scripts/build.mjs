@@ -23,6 +23,8 @@ const common = {
   logLevel: "warning",
 };
 
+const MODULE_URL = 'const __moduleUrl = require("node:url").pathToFileURL(__filename).href;';
+
 /** What is taken of the modelling library, in its place: the whole of it is as large as all parts together. */
 const modelingInPart = {
   name: "modeling-in-part",
@@ -44,24 +46,36 @@ async function bundle(folder) {
   });
   await build({
     ...common,
+    entryPoints: ["src/cli/builder.ts"],
+    outfile: join(folder, "builder.cjs"),
+    define: { "import.meta.url": "__moduleUrl" },
+    plugins: [modelingInPart],
+    banner: { js: MODULE_URL },
+  });
+  await build({
+    ...common,
     entryPoints: ["src/cli/run.ts"],
     outfile: join(folder, "program.cjs"),
     define: { "import.meta.url": "__moduleUrl" },
     plugins: [modelingInPart],
     alias: { cliui: "./scripts/stand-ins/columns.mjs", "string-width": "./scripts/stand-ins/width.mjs" },
-    banner: { js: 'const __moduleUrl = require("node:url").pathToFileURL(__filename).href;' },
+    banner: { js: MODULE_URL },
   });
 }
 
-/** Makes one part of each kind, so that what a first `make` needs is compiled beforehand, beside the program. */
+/** What the trial runs make: parts, and a machine. */
+const TRIALS = [["screw-foot", "tram-mount", "wheel-plate"], ["presets/stages/seed-bench.yaml"]];
+
+/** Makes something of each kind, so that what a first `make` needs is compiled beforehand, beside the program. */
 async function tryOut(folder) {
   const trial = await mkdtemp(join(tmpdir(), "tramwright-build-"));
-  const words = ["make", "screw-foot", "tram-mount", "wheel-plate", "-o", trial, "--quiet"];
   const environment = { ...process.env, TRAMWRIGHT_KEEP_COMPILED: "1" };
-  const program = join(folder, "tramwright.cjs");
-  const { status } = spawnSync(process.execPath, [program, ...words], { env: environment, stdio: "ignore" });
+  for (const made of TRIALS) {
+    const words = [join(folder, "tramwright.cjs"), "make", ...made, "-o", trial, "--quiet"];
+    const { status } = spawnSync(process.execPath, words, { env: environment, stdio: "ignore" });
+    if (status !== 0) throw new Error(`the trial run of ${made.join(", ")} ended with ${status}`);
+  }
   await rm(trial, { recursive: true });
-  if (status !== 0) throw new Error(`the trial run ended with ${status}`);
 }
 
 /** Puts the new folder where the old one is; a build that runs beside this one may be first, and is replaced. */

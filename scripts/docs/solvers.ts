@@ -1,3 +1,4 @@
+import { SOLVER_WORDS } from "../../src/cli/explain/solver-words.ts";
 import type { Citation } from "../../src/core/bibliography.ts";
 import * as m from "../../src/mechanics/index.ts";
 import * as given from "./solver-givens.ts";
@@ -27,11 +28,8 @@ export const SOLVERS: readonly Solver[] = [
     title: "Exact length, spans and wraps of a belt on 2 to 12 pulleys and idlers",
     takes: "the nodes in the order the belt meets them, counter-clockwise: place in mm, pitch radius in mm, side",
     gives: "length in mm, spans with their tangent points, wraps in deg",
-    how:
-      "for each pair of nodes delta = sigma_i r_i - sigma_j r_j, span = sqrt(D^2 - delta^2), direction = " +
-      "atan2(d_y, d_x) + asin(delta / D); wraps from direction to direction; L = sum of spans + sum of r w; sigma is 1 " +
-      "inside the loop, -1 outside",
-    source: "geometry",
+    how: SOLVER_WORDS["belt-loop"].how,
+    source: SOLVER_WORDS["belt-loop"].source,
     valid:
       "taut belt, each node visited once, at least two inside; pitch circles that overlap, a node that the belt does not " +
       "touch, an order that it cannot meet, spans that cross or run through a node are refused by name",
@@ -74,10 +72,8 @@ export const SOLVERS: readonly Solver[] = [
     title: "Where a pulley must slide for a belt length",
     takes: "the nodes, the slide of one of them (direction in deg, ends in mm), the length in mm",
     gives: "the place on the slide in mm, and how much a millimetre of slide changes the belt",
-    how:
-      "Newton's search for the exact length, its slope from the directions of the two spans, on the stretches of the " +
-      "slide where the loop is sound; nearest mid-slide wins",
-    source: "geometry",
+    how: SOLVER_WORDS["slide-for-length"].how,
+    source: SOLVER_WORDS["slide-for-length"].source,
     valid: "a slide that changes the belt by at least 0.2 mm per mm; others, and lengths out of reach, are refused",
     examples: [
       {
@@ -245,8 +241,8 @@ export const SOLVERS: readonly Solver[] = [
     title: "Pull of several spans on one shaft",
     takes: "direction in deg and tension in N of each span",
     gives: "pull in N and its direction in deg",
-    how: "the spans add as arrows",
-    source: "statics",
+    how: SOLVER_WORDS["summed-pull"].how,
+    source: SOLVER_WORDS["summed-pull"].source,
     valid: "what is not a number is refused",
     examples: [
       {

@@ -1,29 +1,17 @@
 import { defect } from "../core/defects.ts";
 import { count, type Diagnostic, hasErrors } from "../core/diagnostic.ts";
 import type { Kernel } from "../geometry/kernel.ts";
-import type { Mesh, Vec3 } from "../geometry/mesh.ts";
-import { printMesh, restingPlace } from "../geometry/print-mesh.ts";
 import type { Design } from "../parts/family.ts";
 import type { Piece } from "../parts/piece.ts";
-import { shrinkScale } from "../printing/compensation.ts";
 import type { Printer } from "../printing/printer.ts";
-import { inspect, type Measures } from "../verify/inspect.ts";
-import { boxRegion, type Region } from "../verify/region.ts";
 import { acceptedAny, applyAcceptance, wrongAcceptances } from "./accept.ts";
 import { shortHash } from "./hash.ts";
+import { type PieceResult, type PieceWork, pieceResult } from "./piece-work.ts";
 import type { Request } from "./request.ts";
-import { type Fit, verifyPiece } from "./verify-piece.ts";
-
-/** Samples per mm2 of surface in the search for thin walls; every facet is sampled at least once. */
-const WALL_SAMPLES = 0.2;
 
 /** One body, built and verified. */
-export interface MadePiece {
+export interface MadePiece extends Omit<PieceResult, "diagnostics"> {
   readonly piece: Piece;
-  /** The mesh as printed: on the bed, centred, on the grid of the file. */
-  readonly mesh: Mesh;
-  readonly measures: Measures;
-  readonly fit: Fit;
 }
 
 /** A part worked out, built and verified. With an error among the diagnostics nothing of it may be written. */
@@ -76,16 +64,33 @@ export function make(request: Request, kernel: Kernel): Made {
 }
 
 /** Builds and verifies what was drawn. */
-export function makeDraft({ request, design, pieces, diagnostics, mark }: Draft, kernel: Kernel): Made {
-  const hash = hashOf(request);
-  const wanted = asWanted(request, mark) ?? pieces;
-  const built = pieces.map((piece, index) => buildPiece(piece, wanted[index] ?? piece, request.printer, kernel));
+export function makeDraft(draft: Draft, kernel: Kernel): Made {
+  return madeOf(
+    draft,
+    worksOf(draft).map((work) => pieceResult(work, kernel)),
+  );
+}
+
+/** Returns what is to be built of a part that is drawn, body by body. */
+export function worksOf({ request, pieces, mark }: Draft): PieceWork[] {
+  const wanted = asWanted(request, mark);
+  return pieces.map((piece, index) => ({ piece, wanted: wanted?.[index], printer: request.printer }));
+}
+
+/** Returns the part whose bodies came out like this: `results` are those of its works, in their order. */
+export function madeOf({ request, design, pieces, diagnostics }: Draft, results: readonly PieceResult[]): Made {
   const found = applyAcceptance(
-    built.flatMap((one) => one.diagnostics),
+    results.flatMap((one) => one.diagnostics),
     request.accept,
     request.family,
   );
-  return { request, design, hash, pieces: built.map(({ made }) => made), diagnostics: [...diagnostics, ...found] };
+  const made = results.map(({ mesh, measures, fit }, index) => ({
+    piece: pieces[index] as Piece,
+    mesh,
+    measures,
+    fit,
+  }));
+  return { request, design, hash: hashOf(request), pieces: made, diagnostics: [...diagnostics, ...found] };
 }
 
 /**
@@ -102,42 +107,6 @@ function asWanted({ family, parameters, printer }: Request, mark?: string): read
     outerGrowth: Math.max(0, outerGrowth),
   };
   return family.design(parameters, even, mark).pieces();
-}
-
-function buildPiece(
-  piece: Piece,
-  wanted: Piece,
-  printer: Printer,
-  kernel: Kernel,
-): { made: MadePiece; diagnostics: Diagnostic[] } {
-  return kernel.build(piece.solid, (body) => {
-    const raw = body.mesh();
-    const mesh = printMesh(raw, shrinkScale(printer));
-    const { measures, diagnostics } = inspect(mesh, {
-      line: printer.line,
-      layer: printer.layer,
-      bridgeComfort: printer.bridgeComfort,
-      bridgeLimit: printer.bridgeLimit,
-      bed: { x: printer.bedX, y: printer.bedY, z: printer.bedZ },
-      wallError: piece.wall.error,
-      wallWarn: piece.wall.warning,
-      sampleDensity: WALL_SAMPLES,
-      thinOnPurpose: membranesOf(piece, raw, printer),
-    });
-    const fit =
-      wanted === piece
-        ? verifyPiece(piece, body, raw)
-        : kernel.build(wanted.solid, (printed) => verifyPiece(wanted, printed, printed.mesh()));
-    return { made: { piece, mesh, measures, fit }, diagnostics: [...diagnostics, ...fit.diagnostics] };
-  });
-}
-
-/** Returns the rooms of the piece's membranes, moved to where the printed mesh has them. */
-function membranesOf({ membranes = [] }: Piece, raw: Mesh, printer: Printer): Region[] {
-  const scale = shrinkScale(printer);
-  const [dx, dy, dz] = restingPlace(raw, scale);
-  const onBed = ([x, y, z]: Vec3): Vec3 => [x * scale + dx, y * scale + dy, z + dz];
-  return membranes.map(({ min, max }) => boxRegion(onBed(min), onBed(max)));
 }
 
 /** Returns the short hash of what was asked: family, parameters and printer, whatever the file is called. */

@@ -6,7 +6,7 @@ import { stl } from "../outputs/stl.ts";
 import type { Companion, Design } from "../parts/family.ts";
 import { FAMILIES } from "../parts/index.ts";
 import { type Figures, figuresOf } from "./figures.ts";
-import { type Draft, draftPart, hashOf, type Made, type MadePiece, makeDraft } from "./make.ts";
+import { type Draft, draftPart, type Made, type MadePiece, makeDraft } from "./make.ts";
 import { sheetFile, solidFile } from "./output-names.ts";
 import type { Request } from "./request.ts";
 
@@ -44,19 +44,7 @@ export function companionRequests(request: Request, { companions }: Design): Req
 
 /** Builds, verifies and writes down what was drawn. */
 export function finishDrafts(drafts: readonly Draft[], kernel: Kernel): Finished[] {
-  return drafts.map((draft) => finishDraft(draft, kernel));
-}
-
-/** Builds, verifies and writes down one part that was drawn. */
-export function finishDraft(draft: Draft, kernel: Kernel): Finished {
-  return finish(makeDraft(draft, kernel));
-}
-
-/** Writes down a part whose bodies are those of another, which was built; `found` is what verifying those found. */
-export function finishTwin(draft: Draft, { made }: Finished, found: readonly Diagnostic[]): Finished {
-  const { request, design, diagnostics } = draft;
-  const pieces = made.pieces.map((one, index) => ({ ...one, piece: draft.pieces[index] ?? one.piece }));
-  return finish({ request, design, hash: hashOf(request), pieces, diagnostics: [...diagnostics, ...found] });
+  return drafts.map((draft) => finish(makeDraft(draft, kernel)));
 }
 
 function companionRequest(request: Request, companion: Companion): Request {
@@ -74,7 +62,8 @@ function companionRequest(request: Request, companion: Companion): Request {
   };
 }
 
-function finish(made: Made): Finished {
+/** Writes down a part that was built. */
+export function finish(made: Made): Finished {
   const { request, design, hash, diagnostics } = made;
   const pieces = made.pieces.map(
     (piece): FinishedPiece => ({

@@ -1,14 +1,18 @@
 import { type Diagnostic, hasErrors } from "../core/diagnostic.ts";
-import type { Kernel } from "../geometry/kernel.ts";
 import { beltsSvg } from "../outputs/belts-svg.ts";
 import { hardwareCsv } from "../outputs/hardware-csv.ts";
-import { type Manifest, type ManifestFile, type ManifestPart, manifestText } from "../outputs/manifest.ts";
+import {
+  type Manifest,
+  type ManifestFile,
+  type ManifestPart,
+  type ManifestSource,
+  manifestText,
+} from "../outputs/manifest.ts";
 import { reportJson } from "../outputs/report-json.ts";
 import type { Stage } from "../stage/index.ts";
 import type { TestedAssembly } from "./assembly.ts";
-import { canonical, sha256Hex } from "./hash.ts";
-import { type Draft, drawPart } from "./make.ts";
-import { type Finished, type FinishedFile, finishDraft, finishTwin } from "./order.ts";
+import { sha256Hex } from "./hash.ts";
+import type { Finished, FinishedFile } from "./order.ts";
 import type { StagePart } from "./stage-parts.ts";
 
 /** Where the files of parts stand in the set's folder. */
@@ -19,8 +23,6 @@ export const MANIFEST = "manifest.json";
 export type SetPart =
   | {
       readonly part: StagePart;
-      /** Stands for its bodies. */
-      readonly shape: string;
       readonly finished: Finished;
       readonly found: readonly Diagnostic[];
     }
@@ -42,32 +44,6 @@ export function keptPart(part: StagePart, earlier: Earlier | undefined): SetPart
   return whole ? { part, kept, files } : undefined;
 }
 
-/** Builds and verifies a part; one of whose bodies `built` holds the like is only written down. */
-export function builtPart(part: StagePart, kernel: Kernel, built: readonly SetPart[] = []): SetPart {
-  const draft = drawPart(part.request, part.designed);
-  const shape = shapeOf(draft);
-  const twin = built.find((one) => "shape" in one && one.shape === shape);
-  if (twin !== undefined && "shape" in twin)
-    return { part, shape, finished: finishTwin(draft, twin.finished, twin.found), found: twin.found };
-  const finished = finishDraft(draft, kernel);
-  return { part, shape, finished, found: finished.made.diagnostics.slice(part.designed.diagnostics.length) };
-}
-
-/** Returns what stands for the bodies of a part and for all that verifying them hangs on. */
-function shapeOf({ request: { family, printer, accept, parameters }, pieces }: Draft): string {
-  const { holeShrinkVertical, holeShrinkHorizontal, outerGrowth } = printer;
-  // For a printer that makes openings too large the bodies are drawn a second time, from the parameters.
-  const twice = Math.min(holeShrinkVertical, holeShrinkHorizontal, outerGrowth) < 0;
-  const drawn = {
-    family: family.name,
-    printer,
-    accept,
-    pieces,
-    ...(twice || pieces.length === 0 ? { parameters } : {}),
-  };
-  return sha256Hex(new TextEncoder().encode(canonical(drawn)));
-}
-
 /** Returns what verifying the mesh of a part found, now or when it was built. */
 export function foundOf(one: SetPart): readonly Diagnostic[] {
   return "kept" in one ? one.kept.found : one.found;
@@ -85,10 +61,17 @@ export interface StageSet {
   /** Undefined where there was nothing to put together. */
   readonly assembly: TestedAssembly | undefined;
   readonly version: string;
+  readonly source?: ManifestSource | undefined;
 }
 
+/** Returns the SHA-256 of bytes in hex digits. */
+type Digest = (bytes: Uint8Array) => string;
+
 /** Returns the files that this run has to write, the manifest last; parts that are kept are listed in it. */
-export function setFiles({ name, stage, parts, assembly, version }: StageSet): FinishedFile[] {
+export function setFiles(
+  { name, stage, parts, assembly, version, source }: StageSet,
+  digest: Digest = sha256Hex,
+): FinishedFile[] {
   const good = parts.filter(isGood);
   const ofParts = good.flatMap((one) =>
     "kept" in one
@@ -112,8 +95,17 @@ export function setFiles({ name, stage, parts, assembly, version }: StageSet): F
     { name: "belts.svg", bytes: encoded(beltsSvg(stage, name)) },
   ];
   const kept = good.flatMap((one) => ("kept" in one ? one.files : []));
-  const files = [...kept, ...[...ofParts, ...ofMachine].map(entryOf)].sort((a, b) => (a.name < b.name ? -1 : 1));
-  const manifest = { madeBy: `tramwright ${version}`, stage: name, files, parts: good.map(manifestPart), assembly };
+  const files = [...kept, ...[...ofParts, ...ofMachine].map((file) => entryOf(file, digest))].sort((a, b) =>
+    a.name < b.name ? -1 : 1,
+  );
+  const manifest = {
+    madeBy: `tramwright ${version}`,
+    stage: name,
+    files,
+    parts: good.map(manifestPart),
+    assembly,
+    source,
+  };
   return [...ofParts, ...ofMachine, { name: MANIFEST, bytes: encoded(manifestText(manifest)) }];
 }
 
@@ -124,8 +116,8 @@ export function withFound(stage: Stage, assembly: TestedAssembly | undefined): S
 
 const encoded = (text: string) => new TextEncoder().encode(text);
 
-function entryOf({ name, bytes, part }: FinishedFile & { readonly part?: string }): ManifestFile {
-  return { name, bytes: bytes.length, sha256: sha256Hex(bytes), ...(part === undefined ? {} : { part }) };
+function entryOf({ name, bytes, part }: FinishedFile & { readonly part?: string }, digest: Digest): ManifestFile {
+  return { name, bytes: bytes.length, sha256: digest(bytes), ...(part === undefined ? {} : { part }) };
 }
 
 function manifestPart(one: SetPart): ManifestPart {
@@ -139,5 +131,7 @@ function manifestPart(one: SetPart): ManifestPart {
     volume,
     mass,
   }));
-  return { name: part.request.name, family: part.request.family.name, hash: part.hash, key: part.key, pieces, found };
+  const { name, family } = part.request;
+  const { material } = part.designed.design;
+  return { name, family: family.name, material, hash: part.hash, key: part.key, pieces, found };
 }

@@ -5,6 +5,7 @@ import {
   mkdirSync,
   mkdtempSync,
   openSync,
+  readdirSync,
   readFileSync,
   readSync,
   renameSync,
@@ -28,7 +29,7 @@ export const SIGNATURE = "tramwright ";
 const SNIFF = 200;
 
 /** Staging folders that exist right now; a signal handler removes them. */
-const staging = new Set<string>();
+export const staging = new Set<string>();
 
 /** Returns the text of a file; a file that cannot be read ends the program with the reason. */
 export function readText(path: string): string {
@@ -62,23 +63,14 @@ export function besideFile(file: string, relative: string): string {
   return resolve(dirname(file), relative);
 }
 
-/** Returns the bytes of a file that is shipped beside the program. */
-export function readShipped(name: string): Buffer<ArrayBuffer> {
-  return readFileSync(join(__dirname, name));
-}
+/** Returns the path of a file that is shipped beside the program. */
+export const shipped = (name: string): string => join(__dirname, name);
+
+export const readShipped = (name: string): Buffer<ArrayBuffer> => readFileSync(shipped(name));
 
 /** Puts a file beside the program: for the build's trial run only. */
 export function writeShipped(name: string, bytes: Uint8Array): void {
-  writeFileSync(join(__dirname, name), bytes);
-}
-
-interface SetOptions {
-  /** Whether files of others are replaced. */
-  readonly force: boolean;
-  /** Whether a file is known to be this program's by other means than what stands in it. */
-  readonly isOwn?: (name: string) => boolean;
-  /** Files of the set before that the new one lacks: removed when all others stand. */
-  readonly stale?: readonly string[];
+  writeFileSync(shipped(name), bytes);
 }
 
 /**
@@ -86,10 +78,10 @@ interface SetOptions {
  * in the order given, so that no target is ever half written. A file that this program did not write is left alone
  * unless `force`.
  */
-export function writeSet(folder: string, files: readonly OutputFile[], { force, isOwn, stale = [] }: SetOptions): void {
+export function writeSet(folder: string, files: readonly OutputFile[], { force }: { readonly force: boolean }): void {
   const blocked = files.map(({ name }) => join(folder, name)).find(isFolder);
   if (blocked !== undefined) throw trouble(`cannot write ${blocked}: it is a folder`, EXIT.files);
-  const foreign = files.filter(({ name }) => !force && isOwn?.(name) !== true && isForeign(join(folder, name)));
+  const foreign = files.filter(({ name }) => !force && isForeign(join(folder, name)));
   if (foreign.length > 0) {
     const names = foreign.map(({ name }) => join(folder, name)).join(", ");
     throw trouble(`${names} was not written by tramwright and is left alone; --force replaces it`, EXIT.files);
@@ -97,7 +89,8 @@ export function writeSet(folder: string, files: readonly OutputFile[], { force, 
   const made: string[] = [];
   try {
     makeFolder(resolve(folder), made);
-    const stage = mkdtempSync(join(folder, ".tramwright-"));
+    removeAbandoned(folder);
+    const stage = stagingFolder(folder);
     staging.add(stage);
     try {
       for (const inner of innerFolders(files)) {
@@ -106,7 +99,6 @@ export function writeSet(folder: string, files: readonly OutputFile[], { force, 
       }
       for (const { name, bytes } of files) writeWhole(join(stage, name), bytes);
       for (const { name } of files) renameSync(join(stage, name), join(folder, name));
-      for (const name of stale) rmSync(join(folder, name), { force: true });
     } finally {
       rmSync(stage, { recursive: true, force: true });
       staging.delete(stage);
@@ -118,6 +110,42 @@ export function writeSet(folder: string, files: readonly OutputFile[], { force, 
   }
 }
 
+/** Makes a hidden folder for files that are not finished; its name says which process it belongs to. */
+export const stagingFolder = (folder: string): string => mkdtempSync(join(folder, `${STAGING}${process.pid}-`));
+
+const STAGING = ".tramwright-";
+
+/** Removes the staging folders of runs that were killed: of processes that are no more. */
+export function removeAbandoned(folder: string): void {
+  const pattern = new RegExp(`^\\${STAGING}(\\d+)-[A-Za-z0-9]{6}$`);
+  for (const name of namesIn(folder)) {
+    const pid = Number(pattern.exec(name)?.[1] ?? Number.NaN);
+    if (Number.isNaN(pid) || isAlive(pid)) continue;
+    try {
+      rmSync(join(folder, name), { recursive: true, force: true });
+    } catch {
+      // It is in nobody's way.
+    }
+  }
+}
+
+function namesIn(folder: string): string[] {
+  try {
+    return readdirSync(folder);
+  } catch {
+    return [];
+  }
+}
+
+function isAlive(pid: number): boolean {
+  try {
+    process.kill(pid, 0);
+    return true;
+  } catch (thrown) {
+    return (thrown as { code?: string }).code !== "ESRCH";
+  }
+}
+
 const innerFolders = (files: readonly OutputFile[]) => [
   ...new Set(files.map(({ name }) => dirname(name)).filter((inner) => inner !== ".")),
 ];
@@ -126,7 +154,7 @@ const innerFolders = (files: readonly OutputFile[]) => [
  * Makes a folder and those above it, one at a time, and notes what it made. The recursive call of Node asks for ever
  * where a folder exists but refuses new ones as if it did not (/proc).
  */
-function makeFolder(path: string, made: string[]): void {
+export function makeFolder(path: string, made: string[]): void {
   if (isFolder(path)) return;
   if (dirname(path) !== path) makeFolder(dirname(path), made);
   try {
@@ -147,7 +175,8 @@ function isFolder(path: string): boolean {
   }
 }
 
-function removeEmpty(path: string): void {
+/** Removes a folder that holds nothing. */
+export function removeEmpty(path: string): void {
   try {
     rmdirSync(path);
   } catch {
@@ -161,7 +190,8 @@ export function cleanUp(): void {
   staging.clear();
 }
 
-function writeWhole(path: string, bytes: Uint8Array): void {
+/** Writes a new file down to the disk; one that is there already is an error. */
+export function writeWhole(path: string, bytes: Uint8Array): void {
   const file = openSync(path, "wx");
   try {
     for (let done = 0; done < bytes.length; ) done += writeSync(file, bytes, done);
@@ -171,7 +201,8 @@ function writeWhole(path: string, bytes: Uint8Array): void {
   }
 }
 
-function isForeign(path: string): boolean {
+/** Whether something is there that this program did not write. */
+export function isForeign(path: string): boolean {
   if (!existsSync(path)) return false;
   try {
     const file = openSync(path, "r");
@@ -198,7 +229,8 @@ const REASONS: Readonly<Record<string, string>> = {
   EEXIST: "a file stands where a folder should be",
 };
 
-function reason(thrown: unknown): string {
+/** Returns why a file could not be read or written, in words. */
+export function reason(thrown: unknown): string {
   const code = (thrown as { code?: string }).code ?? "";
   return REASONS[code] ?? (thrown instanceof Error ? thrown.message : String(thrown));
 }

@@ -1,5 +1,5 @@
 import v8 from "node:v8";
-import { readShipped } from "./files.ts";
+import { readShipped, tryText } from "./files.ts";
 import { EXIT, isTrouble } from "./io.ts";
 
 declare const TRAMWRIGHT_VERSION: string;
@@ -17,6 +17,15 @@ const write = {
 
 const compileKernel = (): Promise<WebAssembly.Module> => WebAssembly.compile(readShipped("manifold.wasm"));
 
+const MACHINE_COMMANDS = ["report", "compare", "tram"];
+
+/** Whether a word of the command line names the plan of a machine, as far as a glance can tell. */
+function isPlan(word: string): boolean {
+  if (!/\.ya?ml$/.test(word)) return false;
+  const read = tryText(word);
+  return "text" in read && /^stage:/m.test(read.text);
+}
+
 async function main(argv: readonly string[]): Promise<void> {
   // The two questions that need nothing loaded are answered at once.
   if (argv.length === 1 && argv[0] === "--version") {
@@ -30,14 +39,17 @@ async function main(argv: readonly string[]): Promise<void> {
   }
   // What a run throws away fits the first young generation; fresh pages for a larger one cost more than its collection.
   v8.setFlagsFromString("--semi-space-growth-factor=1");
-  // One run is too short for the optimising compiler of WebAssembly to pay; it would only hold up the exit.
-  v8.setFlagsFromString("--no-wasm-tier-up");
-  v8.setFlagsFromString("--no-wasm-dynamic-tiering");
+  // A single part is made too soon for the optimising compiler of WebAssembly to pay; a whole machine is not.
+  const ofMachine = argv.some(isPlan) || MACHINE_COMMANDS.includes(argv[0] ?? "");
+  if (!ofMachine) {
+    v8.setFlagsFromString("--no-wasm-tier-up");
+    v8.setFlagsFromString("--no-wasm-dynamic-tiering");
+  }
   // The kernel compiles on other threads while the program itself is loaded.
   const begun = argv.includes("make") || argv.includes("check") ? compileKernel() : undefined;
   begun?.catch(() => undefined);
   const { loadProgram } = await import("./program.ts");
-  const { program, keepCompiled } = loadProgram();
+  const { program, keepCompiled } = loadProgram(ofMachine ? "machine" : "part");
   for (const [signal, code] of [
     ["SIGINT", 130],
     ["SIGTERM", 143],

@@ -88,7 +88,8 @@ async function build(args: Arguments, io: Io, { kernelCode, version }: World): P
   if (operands.length === 0)
     throw trouble(`${command} needs a preset, a plan or a part family; tramwright parts lists the families`);
   // The kernel starts while the presets are read.
-  const kernel = loadKernel(kernelCode());
+  const code = kernelCode();
+  const kernel = loadKernel(code);
   // A run that builds nothing never waits for it.
   kernel.catch(() => undefined);
   const targets = oneOfEach(operands).map(readTarget);
@@ -107,8 +108,11 @@ async function build(args: Arguments, io: Io, { kernelCode, version }: World): P
     throw trouble("--json tells of parts or of stages: name them in runs of their own");
   const codes = parts.length === 0 ? [] : [await make({ ...shared, targets: parts }, kernel, io)];
   if (plans.length > 0) {
-    const { makeStages } = await import("./commands/make-stage.ts");
-    codes.push(await makeStages({ ...shared, targets: plans, version }, kernel, io));
+    const [{ makeStages }, { twoBuilders }] = [
+      await import("./commands/make-stage.ts"),
+      await import("./two-builders.ts"),
+    ];
+    codes.push(await makeStages({ ...shared, targets: plans, version }, { kernel, builders: twoBuilders(code) }, io));
   }
   return Math.max(...codes);
 }

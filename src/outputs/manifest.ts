@@ -24,6 +24,7 @@ export interface ManifestPiece {
 export interface ManifestPart {
   readonly name: string;
   readonly family: string;
+  readonly material: string;
   readonly hash: string;
   /** Stands for all that its files follow from: the hash, the program's version, what was accepted. */
   readonly key: string;
@@ -39,6 +40,23 @@ export interface ManifestAssembly {
   readonly found: readonly (Diagnostic & { readonly stops: readonly string[] })[];
 }
 
+/** A message about the plan, with its place in the plan's file. */
+export interface ManifestMessage {
+  readonly place?: { readonly line: number; readonly column: number; readonly width: number } | undefined;
+  readonly diagnostic: Diagnostic;
+}
+
+/** What a set follows from, and what was said when it was made: said again by a run that finds nothing changed. */
+export interface ManifestSource {
+  /** Stands for the plan's text, what was laid over it, the printer chosen and the program's version. */
+  readonly key: string;
+  /** The other files that the plan names, from its folder. */
+  readonly beside: readonly { readonly path: string; readonly sha256: string }[];
+  readonly messages: readonly ManifestMessage[];
+  /** Names of cautions. */
+  readonly cautions: readonly string[];
+}
+
 /** What a set of files holds; written last. */
 export interface Manifest {
   /** `tramwright 0.1.0`. */
@@ -48,21 +66,24 @@ export interface Manifest {
   readonly parts: readonly ManifestPart[];
   /** Left out where there was nothing to put together. */
   readonly assembly?: ManifestAssembly | undefined;
+  /** Left out where the next run must work everything out again. */
+  readonly source?: ManifestSource | undefined;
 }
 
 /** Returns the manifest as JSON, with the words by which the program knows its own files in front. */
-export function manifestText({ madeBy, stage, files, parts, assembly }: Manifest): string {
-  return `${JSON.stringify({ madeBy, stage, files, parts, assembly }, undefined, 2)}\n`;
+export function manifestText({ madeBy, stage, files, parts, assembly, source }: Manifest): string {
+  return `${JSON.stringify({ madeBy, stage, files, parts, assembly, source }, undefined, 2)}\n`;
 }
 
 /** Returns the manifest in a text; undefined where it holds something else. */
 export function readManifest(text: string): Manifest | undefined {
   const data = parsed(text);
   if (!isMap(data) || !isText(data.madeBy) || !isText(data.stage)) return undefined;
-  const { madeBy, stage, files, parts, assembly } = data;
+  const { madeBy, stage, files, parts, assembly, source } = data;
   if (!Array.isArray(files) || !files.every(isFile) || !Array.isArray(parts) || !parts.every(isPart)) return undefined;
-  if (assembly === undefined) return { madeBy, stage, files, parts };
-  return isAssembly(assembly) ? { madeBy, stage, files, parts, assembly } : undefined;
+  if (assembly !== undefined && !isAssembly(assembly)) return undefined;
+  if (source !== undefined && !isSource(source)) return undefined;
+  return { madeBy, stage, files, parts, ...(assembly && { assembly }), ...(source && { source }) };
 }
 
 function parsed(text: string): unknown {
@@ -88,7 +109,7 @@ function isFile(value: unknown): value is ManifestFile {
 }
 
 function isPart(value: unknown): value is ManifestPart {
-  if (!isMap(value) || ![value.name, value.family, value.hash, value.key].every(isText)) return false;
+  if (!isMap(value) || ![value.name, value.family, value.material, value.hash, value.key].every(isText)) return false;
   const { pieces, found } = value;
   return Array.isArray(pieces) && pieces.every(isPiece) && Array.isArray(found) && found.every(isFinding);
 }
@@ -103,6 +124,20 @@ function isAssembly(value: unknown): value is ManifestAssembly {
   return value.found.every(
     (one: unknown) => isMap(one) && Array.isArray(one.stops) && one.stops.every(isText) && isFinding(one),
   );
+}
+
+function isSource(value: unknown): value is ManifestSource {
+  if (!isMap(value) || !isText(value.key)) return false;
+  const { beside, messages, cautions } = value;
+  if (!Array.isArray(cautions) || !cautions.every(isText)) return false;
+  const isBeside = (one: unknown) => isMap(one) && isText(one.path) && isText(one.sha256);
+  return Array.isArray(beside) && beside.every(isBeside) && Array.isArray(messages) && messages.every(isMessage);
+}
+
+function isMessage(value: unknown): value is ManifestMessage {
+  if (!isMap(value) || !isFinding(value.diagnostic)) return false;
+  const { place } = value;
+  return place === undefined || (isMap(place) && [place.line, place.column, place.width].every(isNumber));
 }
 
 const LEVELS: readonly Level[] = ["error", "warning", "note"];

@@ -22,6 +22,8 @@ export const CAUTIONS = {
 
 export type CautionName = keyof typeof CAUTIONS;
 
+export const isCaution = (name: string): name is CautionName => Object.hasOwn(CAUTIONS, name);
+
 /** Returns the fumes caution for the materials that need it. */
 export function fumes(material: string): CautionName[] {
   return ["ABS", "ASA", "PC"].includes(material) ? ["fumes"] : [];

@@ -39,6 +39,8 @@ export interface Located {
 /** A YAML file as plain data that knows where each value stands. */
 export interface YamlFile {
   readonly name: string;
+  /** As it was read; undefined where there was nothing to read. */
+  readonly text?: string;
   readonly data: unknown;
   readonly place: (path: Path) => Place | undefined;
   readonly complaints: readonly Located[];
@@ -97,7 +99,7 @@ export function readYaml(name: string, text: string): YamlFile {
     const [surplus] = aliases.slice(MOST_ALIASES);
     if (surplus !== undefined) complaints.push(complaint(name, TOO_OFTEN, "the values themselves", surplus));
     const data: unknown = complaints.length > 0 ? undefined : document.toJS({ maxAliasCount: MOST_ALIASES });
-    return { name, data, complaints, place: (path) => locate(document, path, at) };
+    return { name, text, data, complaints, place: (path) => locate(document, path, at) };
   } catch {
     const [alias] = aliases;
     if (alias !== undefined) return broken(name, TOO_OFTEN, "the values themselves", alias);

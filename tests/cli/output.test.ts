@@ -124,5 +124,5 @@ test("the program can be used while it is built anew", async () => {
   expect(new Set(codes)).toEqual(new Set([0]));
   expect(readdirSync(".").filter((name) => name.startsWith(".dist-"))).toEqual([]);
   // A fault's trace names the program, not the folder where it was compiled.
-  expect(readFileSync("dist/program.compiled").includes(".dist-")).toBe(false);
+  expect(readFileSync("dist/part.compiled").includes(".dist-")).toBe(false);
 });

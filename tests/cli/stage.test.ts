@@ -2,6 +2,7 @@ import { mkdirSync, readdirSync, readFileSync, statSync, writeFileSync } from "n
 import { join } from "node:path";
 import { beforeEach, describe, expect, test, vi } from "vitest";
 import { stringify } from "yaml";
+import { oneBuilder } from "../../src/build/piece-work.ts";
 import { makeStages } from "../../src/cli/commands/make-stage.ts";
 import { isTrouble, painter } from "../../src/cli/io.ts";
 import { readTarget } from "../../src/cli/load.ts";
@@ -34,8 +35,12 @@ const spacer = (name: string, parameters = {}) =>
   );
 const knob = beside(placedPart("knob", "thumb-wheel", {}, ["plate", "mounts", "one"]), -100);
 
+/** Stands in the plan's file, since a plan that has not changed is not worked out again. */
+let machines = 0;
+
 /** The machine has these parts and nothing to complain of, unless told. */
 function machineWith(parts: Stage["parts"], diagnostics: Stage["diagnostics"] = []): void {
+  machines++;
   added.change = (stage) => ({ ...(stage as Stage), parts, diagnostics });
 }
 
@@ -55,10 +60,12 @@ async function makeIn(folder: string, more: Record<string, unknown> = {}): Promi
     paint: painter("never", {}, false),
   };
   const usual = { set: [], output: join(folder, "out"), printer: undefined, json: false, quiet: false, force: false };
-  const targets = [readTarget(join(folder, "plan.yaml"))];
+  const plan = join(folder, "plan.yaml");
+  writeFileSync(plan, `${readFileSync(plan, "utf8").replace(/# machine \d+\n$/, "")}# machine ${machines}\n`);
+  const targets = [readTarget(plan)];
   try {
     const args = { ...usual, dry: false, version: "1.2.3", targets, ...more };
-    return { code: await makeStages(args, Promise.resolve(kernel), io), ...said };
+    return { code: await makeStages(args, { kernel: Promise.resolve(kernel), builders: oneBuilder }, io), ...said };
   } catch (thrown) {
     if (isTrouble(thrown)) return { code: `${thrown.exit}: ${thrown.trouble}`, ...said };
     throw thrown;
@@ -105,8 +112,21 @@ describe("make of a stage", () => {
     const { code, out, err } = await makeIn(folder);
     expect(code).toBe(0);
     expect(out.filter((line) => line.includes("unchanged, not built again"))).toHaveLength(2);
-    expect(err.at(-1)).toContain("2 parts, 2 of them kept, 4 files written");
+    expect(err.at(-1)).toMatch(/^nothing has changed, 2 parts kept in .*out\/wide: 0 errors, 0 warnings$/);
     expect(filesIn(join(folder, "out"))).toEqual(before);
+    expect(statSync(join(folder, "out/wide/parts/knob.stl")).mtimeMs).toBe(stamp);
+  });
+
+  test("a plan with another comment only is worked out again, and every part kept", async () => {
+    const folder = fresh();
+    await makeIn(folder);
+    const before = filesIn(join(folder, "out/wide"));
+    const stamp = statSync(join(folder, "out/wide/parts/knob.stl")).mtimeMs;
+    machineWith([spacer("spacer-a"), knob]);
+    const { err } = await makeIn(folder);
+    expect(err.at(-1)).toContain("2 parts, 2 of them kept, 4 files written");
+    const after = filesIn(join(folder, "out/wide"));
+    expect({ ...after, "manifest.json": "" }).toEqual({ ...before, "manifest.json": "" });
     expect(statSync(join(folder, "out/wide/parts/knob.stl")).mtimeMs).toBe(stamp);
   });
 

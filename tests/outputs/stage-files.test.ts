@@ -2,8 +2,10 @@ import { createHash } from "node:crypto";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { sha256Hex } from "../../src/build/hash.ts";
-import { type Printing, stageParts } from "../../src/build/stage-parts.ts";
-import { builtPart, setFiles } from "../../src/build/stage-set.ts";
+import { builtPart, planBuilds } from "../../src/build/part-builds.ts";
+import { pieceResult } from "../../src/build/piece-work.ts";
+import { type Printing, type StagePart, stageParts } from "../../src/build/stage-parts.ts";
+import { setFiles } from "../../src/build/stage-set.ts";
 import { grouped } from "../../src/outputs/buying.ts";
 import { hardwareCsv } from "../../src/outputs/hardware-csv.ts";
 import { manifestText, readManifest } from "../../src/outputs/manifest.ts";
@@ -13,6 +15,12 @@ import { UNCALIBRATED } from "../../src/printing/printer.ts";
 import { stageDefect } from "../../src/stage/stage-defects.ts";
 import { kernel } from "../support/kernel.ts";
 import { handmade, placedPart, SECTION } from "../support/stages.ts";
+
+function builtParts(parts: readonly StagePart[]) {
+  const { builds, works } = planBuilds(parts);
+  const results = works.map((work) => pieceResult(work, kernel));
+  return builds.map((one) => builtPart(one, results));
+}
 
 /** Reads CSV by the letter of RFC 4180: CRLF ends a record, quotes hold commas, line ends and doubled quotes. */
 function readCsv(text: string): string[][] {
@@ -221,8 +229,7 @@ describe("the set of a machine", () => {
     stops: ["knob"],
   };
   const assembly = { key: "0123abcd", found: [fault] };
-  const set = () =>
-    setFiles({ name: "wide", stage, parts: parts.map((part) => builtPart(part, kernel)), assembly, version: "1.2.3" });
+  const set = () => setFiles({ name: "wide", stage, parts: builtParts(parts), assembly, version: "1.2.3" });
   const files = set();
 
   test("ends with a manifest that lists all other files: name, bytes, SHA-256, hash of the part", () => {
@@ -265,17 +272,15 @@ describe("the set of a machine", () => {
     const twins = [placedPart("one", "screw-foot"), placedPart("two", "screw-foot", { axialLoad: 51 })];
     const [one, two] = stageParts(handmade({ parts: twins }), () => printing, "1.2.3");
     if (one === undefined || two === undefined) throw new Error("two parts were asked for");
-    const never = () => {
-      throw new Error("built a second time");
-    };
-    const alone = builtPart(two, kernel);
-    const together = builtPart(two, { build: never, assemble: never }, [builtPart(one, kernel)]);
-    expect("finished" in together && together.finished.files).toEqual("finished" in alone && alone.finished.files);
+    const [alone] = builtParts([two]);
+    const [, together] = builtParts([one, two]);
+    expect(together).toEqual(alone);
     expect(one.hash).not.toBe(two.hash);
+    expect(planBuilds([one, two]).works).toHaveLength(planBuilds([one]).works.length);
     const other = placedPart("three", "screw-foot", { label: "other" });
     const [three] = stageParts(handmade({ parts: [other] }), () => printing, "1.2.3");
     if (three === undefined) throw new Error("a part was asked for");
-    expect(() => builtPart(three, { build: never, assemble: never }, [alone])).toThrow("built a second time");
+    expect(planBuilds([one, three]).works).toHaveLength(2 * planBuilds([one]).works.length);
   });
 
   test("tells of clashes between bodies with what is told of the machine", () => {

@@ -1,13 +1,14 @@
 import { type Compared, compareParts, type Verdict } from "../../build/compare.ts";
+import { drawPart, makeDraft } from "../../build/make.ts";
+import { finish } from "../../build/order.ts";
 import { printHours } from "../../build/print-hours.ts";
-import { builtPart } from "../../build/stage-set.ts";
 import type { Kernel } from "../../geometry/kernel.ts";
 import { boughtFor } from "../../outputs/hardware-csv.ts";
+import { breath } from "../breath.ts";
 import { grid } from "../explain/grid.ts";
 import { hanging } from "../explain/hanging.ts";
 import { EXIT, type Io } from "../io.ts";
 import type { Machine } from "../load-stage.ts";
-import { breath } from "./make.ts";
 
 interface Row extends Verdict {
   /** Hours to print it, estimated; 0 for what stays. */
@@ -35,9 +36,8 @@ export async function compare(
 
 async function hoursOf({ action, after }: Verdict, kernel: Promise<Kernel>): Promise<number> {
   if (after === undefined || (action !== "reprint" && action !== "print")) return 0;
-  const made = builtPart(after, await kernel);
-  if (!("finished" in made)) return 0;
-  const bodies = made.finished.pieces.map(({ made: { piece }, figures }) => ({
+  const { pieces } = finish(makeDraft(drawPart(after.request, after.designed), await kernel));
+  const bodies = pieces.map(({ made: { piece }, figures }) => ({
     count: piece.count,
     mass: figures.mass,
   }));

@@ -4,9 +4,9 @@ import { draftOrder, type Finished, type FinishedPiece, finishDrafts } from "../
 import { namesTakenTwice } from "../../build/output-names.ts";
 import { type Diagnostic, hasErrors } from "../../core/diagnostic.ts";
 import type { Kernel } from "../../geometry/kernel.ts";
-import { CAUTIONS } from "../../parts/cautions.ts";
-import type { Design } from "../../parts/family.ts";
+import { CAUTIONS, type CautionName } from "../../parts/cautions.ts";
 import type { Located } from "../../presets/read.ts";
+import { breath } from "../breath.ts";
 import { hanging } from "../explain/hanging.ts";
 import { writeSet } from "../files.ts";
 import { EXIT, type Io } from "../io.ts";
@@ -64,9 +64,6 @@ export async function make(args: MakeArgs, kernel: Promise<Kernel>, io: Io): Pro
     : EXIT.done;
 }
 
-/** Lets a waiting Ctrl-C in before the next part. */
-export const breath = () => new Promise((resume) => setImmediate(resume));
-
 function draftsOf({ request, messages }: Loaded): Draft[] {
   const wrong = hasErrors(messages.map(({ diagnostic }) => diagnostic));
   return request === undefined || wrong ? [] : draftOrder(request);
@@ -101,7 +98,7 @@ function report(outcomes: readonly Outcome[], args: MakeArgs, io: Io): void {
   }
   const finished = outcomes.flatMap((outcome) => outcome.finished);
   if (!args.quiet) for (const part of finished) for (const line of partLines(part, args)) io.out(line);
-  for (const line of cautionLines(finished.map(({ made }) => made.design))) io.err(line);
+  for (const line of cautionLines(finished.flatMap(({ made }) => made.design.cautions))) io.err(line);
   io.err(
     summary(
       messages.map(({ diagnostic }) => diagnostic),
@@ -154,8 +151,8 @@ function pieceLines({ file, made, figures }: FinishedPiece, args: Where): string
 }
 
 /** The cautions of all parts, each once: short, but never hidden. */
-export function cautionLines(designs: readonly Pick<Design, "cautions">[]): string[] {
-  const names = [...new Set(designs.flatMap(({ cautions }) => cautions))];
+export function cautionLines(cautions: readonly CautionName[]): string[] {
+  const names = [...new Set(cautions)];
   return names.flatMap((name) => hanging("caution: ", CAUTIONS[name]));
 }
 

@@ -7,6 +7,7 @@ import { hanging } from "./hanging.ts";
 import { steps } from "./number-page.ts";
 import type { Page } from "./page.ts";
 import { shown } from "./shown.ts";
+import { SOLVER_WORDS, type SolverWords } from "./solver-words.ts";
 
 /** Returns the page of every number of a machine that has the name: one, since names are unique in it. */
 export function factPages(stage: Stage, name: string): Page[] {
@@ -24,15 +25,20 @@ export function factNames(stage: Stage): string[] {
 function factPage(fact: Fact, section: string): Page {
   const { key, label, value, unit, from } = fact;
   const of = CALCULATIONS.find((one) => one.name === from?.calculation);
+  const solver = Object.hasOwn(SOLVER_WORDS, from?.calculation ?? "")
+    ? SOLVER_WORDS[from?.calculation as keyof typeof SOLVER_WORDS]
+    : undefined;
   const origin =
-    from === undefined || of === undefined
-      ? [`  ${shown(value, unit)} ${unit}`.trimEnd(), "", "source  placed or counted: no formula"]
-      : worked(fact, of, from);
+    from !== undefined && of !== undefined
+      ? worked(fact, of, from)
+      : from !== undefined && solver !== undefined
+        ? solved(fact, solver, from)
+        : [`  ${shown(value, unit)} ${unit}`.trimEnd(), "", "source  placed or counted: no formula"];
   return {
     name: key,
     title: `${key}: ${label}`,
     lines: [...origin, ...limitLines(fact), `block   ${section}`],
-    data: { kind: "fact", section, ...fact, margin: marginOf(fact) ?? null, source: of?.source ?? null },
+    data: { kind: "fact", section, ...fact, margin: marginOf(fact) ?? null, source: (of ?? solver)?.source ?? null },
   };
 }
 
@@ -63,6 +69,27 @@ function worked(
     "",
     ...hanging("source  ", spell(of.source)),
     ...hanging("more    ", `tramwright explain ${calculation}`),
+  ];
+}
+
+/** A number that was searched for: the result, how it is found, and what it is found from. */
+function solved(
+  { value, unit }: Fact,
+  { how, source, units }: SolverWords,
+  { result, inputs, calculation }: NonNullable<Fact["from"]>,
+): string[] {
+  const given = Object.entries(inputs).map(([key, input]) => {
+    const own = units[key.split("_")[0] ?? ""] ?? "";
+    return [key, shown(input, own), own];
+  });
+  return [
+    `  ${result} = ${shown(value, unit)} ${unit}`.trimEnd(),
+    "",
+    ...grid(["with", ">value", "unit"], given),
+    "",
+    ...hanging("found   ", how),
+    ...hanging("source  ", spell(source)),
+    ...hanging("more    ", `docs/calculations.md, ${calculation}`),
   ];
 }
 

@@ -10,7 +10,7 @@ import { beside, isLevel, nearestMovingBar } from "../parts/bar-frame.ts";
 import type { Plan, PlanBar } from "../schema/index.ts";
 import { atMost, told, worked } from "../worked.ts";
 import { supportsAlong } from "./bar-supports.ts";
-import { mountsOf, printShares } from "./mount-shares.ts";
+import { mountsOf, printCases, printShares } from "./mount-shares.ts";
 import type { SharedStage } from "./structure.ts";
 import { wheelGive } from "./wheel-give.ts";
 
@@ -80,7 +80,11 @@ function sinks(plan: Plan, name: string, bar: PlanBar, mounts: readonly Pressed[
   const [first, last] = [Math.min(...held), Math.max(...held)];
   const span = last - first;
   const inside = mounts.filter(({ along }) => along > first && along < last);
-  const force = inside.reduce((sum, each) => sum + each.force, 0);
+  // The print stands in one place: what one mount carries at its worst another does not carry with it.
+  const force = Math.max(
+    0,
+    ...printCases(plan).map((shares) => inside.reduce((sum, { mount }) => sum + (shares[mount] ?? 0), 0)),
+  );
   const words = `bar ${name}: sag of ${span.toFixed(0)} mm between what holds it`;
   const middle =
     span > 0

@@ -37,17 +37,24 @@ export function plateShares(plan: Plan): Readonly<Record<string, number>> {
   );
 }
 
-/** Returns the most that the print puts on each mount, in the middle of the plate or at a corner, N. */
-export function printShares(plan: Plan): Readonly<Record<string, number>> {
+/** Returns what the print puts on each mount, N, for each of its places: the middle of the plate, the corners. */
+export function printCases(plan: Plan): readonly Readonly<Record<string, number>>[] {
   const weight = plan.print * GRAVITY;
   const [x, y] = plan.plate.at;
   const places = [{ x, y }, ...cornersOf(plan).map(({ at }) => at)];
   const cases = weight > 0 ? places.map((at) => sharesOnMounts(plan, weight, at)) : [];
+  return cases.map((shares) =>
+    Object.fromEntries(
+      mountsOf(plan).map(({ name }) => [name, isRefusal(shares) ? weight : (shares[name]?.most ?? 0)]),
+    ),
+  );
+}
+
+/** Returns the most that the print puts on each mount, in the middle of the plate or at a corner, N. */
+export function printShares(plan: Plan): Readonly<Record<string, number>> {
+  const cases = printCases(plan);
   return Object.fromEntries(
-    mountsOf(plan).map(({ name }) => [
-      name,
-      Math.max(0, ...cases.map((shares) => (isRefusal(shares) ? weight : (shares[name]?.most ?? 0)))),
-    ]),
+    mountsOf(plan).map(({ name }) => [name, Math.max(0, ...cases.map((shares) => shares[name] ?? 0))]),
   );
 }
 

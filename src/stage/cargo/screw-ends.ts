@@ -30,12 +30,15 @@ interface Ends {
 export function screwEnds(stage: SharedStage, own: ScrewDrive): Ends {
   const { plan, feet } = stage;
   const { name } = own;
-  const seat = feet.find(({ screw }) => screw === name)?.seatOverDatum ?? 0;
+  const foot = feet.find(({ screw }) => screw === name);
+  const seat = (foot?.seatOverDatum ?? 0) + (foot?.shim ?? 0);
   const highest = plan.travel.nut + plan.travel.lift - seat;
+  // The screw goes through its bearing: what stands below the seat is missing above the nut.
+  const over = own.plan.length - Number(foot?.part.parameters.tipLength ?? 0);
   const thrust = footWord(plan, name, "thrust") ?? "pulley";
   const pushed = thrust !== "hung";
   const column = pushed ? columnOf(stage, own, highest) : { facts: [], diagnostics: [] };
-  const whirl = whirlOf(stage, own, highest, own.plan.length - (plan.travel.nut - seat));
+  const whirl = whirlOf(stage, own, highest, over - (plan.travel.nut - seat));
   const inputs = { frame: FRAME_EXPANSION, screw: STEEL.expansion, length: own.plan.length, warming: WARMING };
   const play = worked(screwFloat, inputs, {
     play: [`screw.${name}.float`, `screw ${name}: play that its free end needs, frame ${WARMING} K warmer or colder`],
@@ -43,7 +46,12 @@ export function screwEnds(stage: SharedStage, own: ScrewDrive): Ends {
   return {
     facts: [...column.facts, ...whirl.facts, ...play.facts],
     lines: [pushed ? `${name} is pushed: its thrust is carried at the foot` : `${name} hangs: it is in tension`],
-    diagnostics: [...held(own, pushed), ...column.diagnostics, ...whirl.diagnostics, ...tooShort(own, highest)],
+    diagnostics: [
+      ...held(own, pushed),
+      ...column.diagnostics,
+      ...whirl.diagnostics,
+      ...tooShort(own, highest, own.plan.length - over),
+    ],
   };
 }
 
@@ -142,13 +150,14 @@ function whirlOf({ plan }: SharedStage, own: ScrewDrive, under: number, over: nu
   return { facts, diagnostics: told("screw-near-whirl", ["motor", "speed"], finding) };
 }
 
-function tooShort({ name, plan: { length } }: ScrewDrive, highest: number): Diagnostic[] {
+function tooShort({ name, plan: { length } }: ScrewDrive, highest: number, tip: number): Diagnostic[] {
+  const wanted = tip + highest + PAST_NUT;
   const finding = below({
     value: length,
     unit: "mm",
-    error: highest + PAST_NUT,
+    error: wanted,
     says: (limit) => `${name} is ${length} mm long, and with the stage at the top its nut needs ${limit.toFixed(0)} mm`,
-    set: `length: ${Math.ceil(highest + PAST_NUT)} mm or more, or a smaller lift`,
+    set: `length: ${Math.ceil(wanted)} mm or more, or a smaller lift`,
   });
   return told("nut-runs-off-screw", ["screws", name, "length"], finding);
 }

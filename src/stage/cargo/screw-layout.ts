@@ -20,10 +20,10 @@ export function screwLayout(plan: Plan, screws: readonly Support[]): Layout {
   if (screws.length === 3) return triangleOf(plan, screws);
   if (screws.length > 3) return { facts: [], diagnostics: fourScrews(screws.length) };
   const guided = Object.keys(plan.carriages).length > 0;
-  const many = screws.length === 1 ? "one screw" : `${screws.length} screws`;
+  const many = screws.length === 1 ? "one screw carries" : `${screws.length} screws carry`;
   const tips = told("stage-tips-over-its-screws", ["carriages"], {
     level: "error",
-    says: `${many} carry the stage, and there is no carriage on wheels that keeps it level`,
+    says: `${many} the stage, and there is no carriage on wheels that keeps it level`,
     set: "carriages: one on a post, or a third screw beside the line of the others",
   });
   const apart = screws[1] === undefined || screws[0] === undefined ? 1 : distance(screws[0], screws[1]);

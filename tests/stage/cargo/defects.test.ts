@@ -65,7 +65,7 @@ const TRIPS: readonly (readonly [keyof typeof CARGO_DEFECTS, Level, string, Chan
   ["plate-cannot-reach-temperature", "warning", "plate.heater.power", { plate: { heater: { power: "205 W" } } }],
   ["stuck-heater-overheats-plate", "warning", "plate.heater.power", {}],
   ["stage-tip-sags-with-print", "error", "bars.arm-front.bar", { print: "10 kg" }],
-  ["stage-tip-sags-with-print", "warning", "bars.arm-front.bar", { print: "2.5 kg" }],
+  ["stage-tip-sags-with-print", "warning", "bars.arm-front.bar", { print: "4 kg" }],
   [
     "arm-off-carriage",
     "error",

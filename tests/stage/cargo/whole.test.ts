@@ -24,4 +24,16 @@ describe("the whole machine", () => {
     }
     expect(stage.feet).toHaveLength(3);
   });
+
+  it("leaves the tip below the bearing out of what stands over the nut, as the drawn screw has it", () => {
+    // The screw starts 5 mm below the seat; its nut is at 125 at the bottom of the travel and at 345 at the top.
+    const seat = stage.feet.find(({ screw }) => screw === "A")?.seatOverDatum ?? Number.NaN;
+    const least = 345 + 10 - (seat - 5);
+    expect(fact(stage, "screw.A.whirl-over").from?.inputs.length).toBeCloseTo(seat - 5 + 420 - 125, 9);
+    const short = (length: number) =>
+      deriveStage(widePlan({ screws: { A: { length } } }), () => printerWith()).diagnostics.filter(
+        ({ name }) => name === "nut-runs-off-screw",
+      ).length;
+    expect([short(least - 0.1), short(least + 0.1)]).toEqual([1, 0]);
+  });
 });

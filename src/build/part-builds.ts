@@ -1,0 +1,42 @@
+import { canonical } from "./hash.ts";
+import { type Draft, drawPart, madeOf, worksOf } from "./make.ts";
+import { finish } from "./order.ts";
+import type { PieceResult, PieceWork } from "./piece-work.ts";
+import type { StagePart } from "./stage-parts.ts";
+import type { SetPart } from "./stage-set.ts";
+
+/** A part that is drawn and must be built. */
+export interface PartBuild {
+  readonly part: StagePart;
+  readonly draft: Draft;
+  /** Where its bodies begin among the works. */
+  readonly from: number;
+}
+
+/** What is to be built of a machine. Bodies that are alike stand among the works once, whatever their parts' names. */
+export interface BuildPlan {
+  readonly builds: readonly PartBuild[];
+  readonly works: readonly PieceWork[];
+}
+
+/** Draws the parts and returns what is to be built of them. */
+export function planBuilds(parts: readonly StagePart[]): BuildPlan {
+  const known = new Map<string, number>();
+  const works: PieceWork[] = [];
+  const builds = parts.map((part): PartBuild => {
+    const draft = drawPart(part.request, part.designed);
+    const own = worksOf(draft);
+    const shape = canonical(own);
+    const from = known.get(shape) ?? works.length;
+    if (!known.has(shape)) works.push(...own);
+    known.set(shape, from);
+    return { part, draft, from };
+  });
+  return { builds, works };
+}
+
+/** Returns the part with its files; `results` are those of all works of its plan. */
+export function builtPart({ part, draft, from }: PartBuild, results: readonly PieceResult[]): SetPart {
+  const made = madeOf(draft, results.slice(from, from + draft.pieces.length));
+  return { part, finished: finish(made), found: made.diagnostics.slice(part.designed.diagnostics.length) };
+}

@@ -1,0 +1,173 @@
+import {
+  copyFileSync,
+  linkSync,
+  lstatSync,
+  mkdirSync,
+  readdirSync,
+  renameSync,
+  rmdirSync,
+  rmSync,
+  type Stats,
+} from "node:fs";
+import { basename, dirname, join, resolve } from "node:path";
+import { type Earlier, MANIFEST } from "../build/stage-set.ts";
+import { earlierIn } from "./earlier-set.ts";
+import {
+  isForeign,
+  makeFolder,
+  type OutputFile,
+  reason,
+  removeAbandoned,
+  removeEmpty,
+  staging,
+  stagingFolder,
+  writeWhole,
+} from "./files.ts";
+import { EXIT, trouble } from "./io.ts";
+
+interface NewSet {
+  /** Written anew. */
+  readonly files: readonly OutputFile[];
+  /** Names of files that stay as they are. */
+  readonly kept: readonly string[];
+  /** Whether files of others are replaced. */
+  readonly force: boolean;
+}
+
+/**
+ * Puts a set of files in the place of the one before: the new folder is made whole beside the old one, and the two
+ * change places. So the folder holds the old set or the new one, whenever the program ends; should it end between the
+ * two renames, the next run puts the old one back. What others put into the folder goes over into the new one; a file
+ * in the way that this program did not write, or that somebody changed, is left alone unless `force`. Returns what of
+ * the old set is gone.
+ */
+export function replaceSet(folder: string, set: NewSet): { readonly removed: string[] } {
+  const target = resolve(folder);
+  settleSet(folder);
+  const before = earlierIn(folder);
+  refuseObstacles(folder, set, before);
+  const names = new Set([...set.files.map(({ name }) => name), ...set.kept]);
+  const own = before?.manifest.files ?? [];
+  const removed = own.filter((file) => !names.has(file.name) && before?.intact(file)).map(({ name }) => name);
+  const made: string[] = [];
+  try {
+    makeFolder(dirname(target), made);
+    const stage = stagingFolder(dirname(target));
+    staging.add(stage);
+    try {
+      const fresh = join(stage, "set");
+      fill(fresh, target, set);
+      exchange(fresh, target);
+    } finally {
+      rmSync(stage, { recursive: true, force: true });
+      staging.delete(stage);
+    }
+    return { removed };
+  } catch (thrown) {
+    // What was made for this set and is still empty goes again.
+    for (const one of made.reverse()) removeEmpty(one);
+    throw trouble(`cannot write into ${folder}: ${reason(thrown)}`, EXIT.files);
+  }
+}
+
+/** Ends what a run that was killed between or after the two renames has left. */
+export function settleSet(folder: string): void {
+  const target = resolve(folder);
+  removeAbandoned(dirname(target));
+  const aside = asideOf(target);
+  if (!isThere(aside)) return;
+  try {
+    if (isThere(target)) carryOver(aside, target);
+    else renameSync(aside, target);
+  } catch (thrown) {
+    throw trouble(`cannot put ${folder} in order after a run that was killed: ${reason(thrown)}`, EXIT.files);
+  }
+}
+
+/** Where the old set stands for the moment between the two renames. */
+const asideOf = (target: string): string => join(dirname(target), `.tramwright-before-${basename(target)}`);
+
+function refuseObstacles(folder: string, { files, force }: NewSet, before: Earlier | undefined): void {
+  const folders = new Set([folder, ...files.map(({ name }) => dirname(join(folder, name)))]);
+  for (const one of folders) {
+    const kind = kindAt(one);
+    if (kind === "file" || kind === "link")
+      throw trouble(`cannot write into ${folder}: a ${kind} stands where a folder should be`, EXIT.files);
+  }
+  const own = (name: string) => before?.manifest.files.some((file) => file.name === name && before.intact(file));
+  const inTheWay = files.map(({ name }) => join(folder, name)).find((path) => kindAt(path) === "folder");
+  if (inTheWay !== undefined) throw trouble(`cannot write ${inTheWay}: it is a folder`, EXIT.files);
+  const foreign = files.filter(({ name }) => !force && own(name) !== true && isForeign(join(folder, name)));
+  if (foreign.length === 0) return;
+  const names = foreign.map(({ name }) => join(folder, name)).join(", ");
+  throw trouble(`${names} was not written by tramwright and is left alone; --force replaces it`, EXIT.files);
+}
+
+/** Writes the new set into a folder of its own; what stays is the same file under a second name. */
+function fill(fresh: string, target: string, { files, kept }: NewSet): void {
+  mkdirSync(fresh);
+  for (const inner of new Set([...files.map(({ name }) => name), ...kept].map((name) => dirname(name))))
+    mkdirSync(join(fresh, inner), { recursive: true });
+  for (const { name, bytes } of files) writeWhole(join(fresh, name), bytes);
+  for (const name of kept) {
+    try {
+      linkSync(join(target, name), join(fresh, name));
+    } catch {
+      // Not every file system has links.
+      copyFileSync(join(target, name), join(fresh, name));
+    }
+  }
+}
+
+function exchange(fresh: string, target: string): void {
+  const aside = asideOf(target);
+  const replaces = isThere(target);
+  if (replaces) renameSync(target, aside);
+  try {
+    renameSync(fresh, target);
+  } catch (thrown) {
+    if (replaces) renameSync(aside, target);
+    throw thrown;
+  }
+  if (replaces) carryOver(aside, target);
+}
+
+/** Moves what others put into the old folder over into the new one, and removes the rest. */
+function carryOver(aside: string, target: string): void {
+  const earlier = earlierIn(aside);
+  const own = earlier?.manifest.files ?? [];
+  const isOwn = (name: string) =>
+    name === MANIFEST || own.some((file) => file.name === name && earlier?.intact(file) === true);
+  const empty = (inner: string) => {
+    for (const entry of readdirSync(join(aside, inner), { withFileTypes: true })) {
+      const name = inner === "" ? entry.name : `${inner}/${entry.name}`;
+      const [from, to] = [join(aside, name), join(target, name)];
+      const shared = kindAt(to) === "folder" || own.some((file) => file.name.startsWith(`${name}/`));
+      if (entry.isDirectory() && shared) empty(name);
+      else if (isThere(to) || isOwn(name)) rmSync(from, { recursive: true });
+      else {
+        mkdirSync(dirname(to), { recursive: true });
+        renameSync(from, to);
+      }
+    }
+    rmdirSync(join(aside, inner));
+  };
+  empty("");
+}
+
+function kindAt(path: string): "folder" | "link" | "file" | undefined {
+  const found = statusOf(path);
+  if (found === undefined) return undefined;
+  return found.isDirectory() ? "folder" : found.isSymbolicLink() ? "link" : "file";
+}
+
+/** Nothing is there either where a folder above is a file, or may not be looked into. */
+function statusOf(path: string): Stats | undefined {
+  try {
+    return lstatSync(path);
+  } catch {
+    return undefined;
+  }
+}
+
+const isThere = (path: string): boolean => kindAt(path) !== undefined;

@@ -1,0 +1,129 @@
+import { join } from "node:path";
+import { type TestedAssembly, testedAssembly } from "../build/assembly.ts";
+import { builtPart, planBuilds } from "../build/part-builds.ts";
+import type { Builders } from "../build/piece-work.ts";
+import { forbidden, type StagePart } from "../build/stage-parts.ts";
+import { type Earlier, foundOf, isGood, keptPart, PARTS, type SetPart, setFiles } from "../build/stage-set.ts";
+import { defect } from "../core/defects.ts";
+import { type Diagnostic, hasErrors } from "../core/diagnostic.ts";
+import type { Kernel } from "../geometry/kernel.ts";
+import type { Located } from "../presets/read.ts";
+import { breath } from "./breath.ts";
+import type { MakeArgs } from "./commands/make.ts";
+import { earlierIn } from "./earlier-set.ts";
+import type { Target } from "./load.ts";
+import { inPlan, type LoadedStage, type Machine } from "./load-stage.ts";
+import { inOrder } from "./message.ts";
+import { replaceSet, settleSet } from "./replace-set.ts";
+import { sha256 } from "./sha256.ts";
+import { sourceOf } from "./unchanged.ts";
+
+export interface StageArgs extends MakeArgs {
+  readonly version: string;
+}
+
+/** What came of one plan. */
+export interface Outcome {
+  readonly loaded: LoadedStage;
+  readonly folder: string;
+  readonly parts: readonly SetPart[];
+  readonly assembly?: TestedAssembly | undefined;
+  /** Files that this run wrote, or would have. */
+  readonly written: readonly string[];
+  /** Files of the set before that went. */
+  readonly removed: readonly string[];
+  readonly messages: readonly Located[];
+}
+
+/** What builds: the kernel on this thread, and whoever helps. */
+export interface Workshop {
+  readonly kernel: Promise<Kernel>;
+  readonly builders: Builders;
+}
+
+/** A plan that was worked out, and the file of another one in this run whose stage has the same name. */
+interface Asked {
+  readonly target: Target;
+  readonly loaded: LoadedStage;
+  readonly twin: string | undefined;
+}
+
+/** Makes one plan: builds what is not there yet, writes the set unless the run is dry. */
+export async function outcomeOf(
+  { target, loaded, twin }: Asked,
+  args: StageArgs,
+  workshop: Workshop,
+): Promise<Outcome> {
+  const { machine, messages } = loaded;
+  const nothing = { loaded, folder: args.output, parts: [], written: [], removed: [], messages: inOrder(messages) };
+  if (machine === undefined) return nothing;
+  const folder = join(args.output, machine.preset.name);
+  const taken = [...(twin === undefined ? [] : [takenFolder(folder, twin)]), ...takenNames(machine.parts)];
+  if (taken.length > 0) return { ...nothing, messages: inOrder([...messages, ...taken.map(loaded.locate)]) };
+  if (!args.dry) settleSet(folder);
+  const earlier = args.dry || args.force ? undefined : earlierIn(folder);
+  const { parts, assembly } = await partsOf(machine, earlier, args.version, workshop);
+  const found = inPlan(
+    machine.preset,
+    parts.map((one) => ({ part: one.part, diagnostics: foundOf(one) })),
+  );
+  const all = inOrder([...messages, ...[...(assembly?.found ?? []), ...found].map(loaded.locate)]);
+  const outcome = { loaded, folder, parts, assembly, written: [], removed: [], messages: all };
+  const wrong = hasErrors(all.map(({ diagnostic }) => diagnostic));
+  if (wrong && !parts.some(isGood)) return outcome;
+  const cautions = [...new Set(parts.flatMap(({ part }) => part.designed.design.cautions))];
+  const source = wrong ? undefined : sourceOf(target, machine.preset, { messages: all, cautions }, args);
+  const { stage, preset } = machine;
+  const files = setFiles({ name: preset.name, stage, parts, assembly, version: args.version, source }, sha256);
+  const written = files.map(({ name }) => name);
+  const kept = parts.flatMap((one) => ("kept" in one ? one.files.map(({ name }) => name) : []));
+  const { removed } = args.dry ? outcome : replaceSet(folder, { files, kept, force: args.force });
+  return { ...outcome, written, removed };
+}
+
+/** Builds and puts together what is not there yet. */
+async function partsOf(
+  machine: Machine,
+  earlier: Earlier | undefined,
+  version: string,
+  { kernel, builders }: Workshop,
+): Promise<{ readonly parts: SetPart[]; readonly assembly: TestedAssembly | undefined }> {
+  const refused = forbidden(machine.stage);
+  const possible = machine.parts.filter(({ owner }) => !refused(owner));
+  const kept = possible.flatMap((part) => keptPart(part, earlier) ?? []);
+  const { builds, works } = planBuilds(possible.filter((part) => !kept.some((one) => one.part === part)));
+  // The other thread builds while this one puts the machine together.
+  const finishWorks = builders.begin(works);
+  const assembly = await testedAssembly(machine, earlier?.manifest.assembly, version, kernel);
+  await breath();
+  const results = works.length === 0 ? [] : await finishWorks(kernel);
+  const stopped = forbidden(machine.stage, assembly?.found);
+  const parts = [...kept, ...builds.map((one) => builtPart(one, results))]
+    .filter(({ part }) => !stopped(part.owner))
+    .sort((a, b) => possible.indexOf(a.part) - possible.indexOf(b.part));
+  return { parts, assembly };
+}
+
+function takenFolder(folder: string, other: string): Diagnostic {
+  const says = `${other} is written to ${folder} as well`;
+  return defect("file-name-taken-twice", {
+    level: "error",
+    path: ["stage"],
+    says,
+    set: "stage: another name, in one of the two",
+  });
+}
+
+function takenNames(parts: readonly StagePart[]): Diagnostic[] {
+  const names = parts.map(({ request }) => request.name);
+  return parts
+    .filter(({ request }, index) => names.indexOf(request.name) !== index)
+    .map(({ request, owner }) =>
+      defect("file-name-taken-twice", {
+        level: "error",
+        path: owner.path,
+        says: `two parts of the machine would be written to ${PARTS}${request.name}`,
+        set: "another name for the thing in the plan that the part belongs to",
+      }),
+    );
+}

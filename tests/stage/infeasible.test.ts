@@ -1,0 +1,97 @@
+import { resolve } from "node:path";
+import { describe, expect, test } from "vitest";
+import { run } from "../cli/program.ts";
+import { loadedPlan } from "../support/loaded-plan.ts";
+
+// common practice: what a builder tries, from the least trouble to the most, when a seat lies under the floor.
+const PLAN = resolve("tests/support/infeasible.yaml");
+const IN_ORDER = [
+  /^turn the hub over\b/,
+  /^change the rings\b/,
+  /^a thinner bearing of the same bore\b/,
+  /^mount the foot beside the bar\b/,
+  /^move all belt planes\b/,
+  /^swap which loop is lower\b/,
+  /^a pulley without a hub\b/,
+  /^two single pulleys on the motor\b/,
+  /^move the whole drive under the bars\b/,
+];
+
+function loaded(set: readonly string[] = []) {
+  const { machine, errors } = loadedPlan(PLAN, set);
+  return { machine, errors, names: errors.map(({ diagnostic: { name, path } }) => `${name} at ${path.join(".")}`) };
+}
+
+const BASE = loaded();
+const HOPELESS = ["A", "B", "C"].map((screw) => `belt-plane-below-lowest-seat at screws.${screw}`);
+
+/** The ways that a message names, each as the settings that would be typed; those without a path are left out. */
+function named(set: string): string[][] {
+  return set
+    .replaceAll(/ \([^()]*\)/g, "")
+    .split(", or ")
+    .map((way) => way.split(" and ").map((one) => /^([a-z][\w-]*(?:\.[\w-]+)+): (.+)$/i.exec(one)))
+    .filter((way) => way.every((one) => one !== null))
+    .map((way) => way.map((one) => `${one?.[1]}=${one?.[2]}`));
+}
+
+/** The ways out of one foot as the report lists them: what it asks for, and what came of it. */
+function listed(screw: string) {
+  const section = BASE.machine.stage.sections.find(({ title }) => title === `Ways out for the foot of ${screw}`);
+  return section?.lines ?? [];
+}
+
+describe("a machine whose motor hangs too low for all its feet", () => {
+  test("has that against it and nothing else, each at its screw", () => {
+    expect(BASE.names).toEqual(HOPELESS);
+    for (const { place, diagnostic } of BASE.errors) {
+      expect(place?.line).toBeGreaterThan(1);
+      expect(diagnostic.found?.value).toBeLessThan(diagnostic.limit?.value ?? Number.NaN);
+    }
+    expect(BASE.machine.stage.feet).toEqual([]);
+  });
+
+  test.each(["A", "B", "C"])("the foot of %s has every way out in its order, with what came of it", (screw) => {
+    const lines = listed(screw);
+    expect(lines).toHaveLength(IN_ORDER.length);
+    for (const [index, line] of lines.entries()) {
+      expect(line).toMatch(IN_ORDER[index] as RegExp);
+      expect(line.split(": ").at(-1)?.length).toBeGreaterThan(5);
+    }
+  });
+
+  test("what helps says how many parts it prints anew, what does not says what is left or why it was not tried", () => {
+    for (const line of ["A", "B", "C"].flatMap(listed)) {
+      expect(line).toMatch(/prints \d+ parts? anew|leaves [a-z-]+ at |both tried|were tried|not$|not tried/);
+    }
+    const helping = ["A", "B", "C"].flatMap(listed).filter((line) => line.includes("prints "));
+    expect(helping.length).toBeGreaterThan(0);
+    for (const line of helping) expect(Number(/prints (\d+)/.exec(line)?.[1])).toBeGreaterThan(0);
+  });
+
+  test("the plane moved up by the shortfall of the lowest foot is one of them, and prints all feet and the mount", () => {
+    // Over the motor's plate at 2 the seats of A and B would lie at -6, and they need 6.
+    const line = listed("A").find((each) => each.startsWith("move all belt planes")) ?? "";
+    expect(line).toContain("motor.plateTop: 14");
+    expect(line).toMatch(/prints 4 parts anew/);
+  });
+
+  test("each way that a message names makes its own error go when it is typed as --set", () => {
+    const ways = BASE.errors.flatMap(({ diagnostic: { name, path, set } }) =>
+      named(set).map((way) => ({ own: `${name} at ${path.join(".")}`, way })),
+    );
+    expect(ways.length).toBeGreaterThan(0);
+    for (const { own, way } of ways) expect(loaded(way).names).not.toContain(own);
+  });
+
+  test("and one of them makes the whole machine go together", () => {
+    const ways = BASE.errors.flatMap(({ diagnostic: { set } }) => named(set));
+    expect(ways).toContainEqual(["motor.plateTop=14"]);
+    const { names, machine } = loaded(["motor.plateTop=14"]);
+    expect(names).toEqual([]);
+    expect(machine.stage.feet.map(({ screw }) => screw)).toEqual(["A", "B", "C"]);
+    const { code, out } = run(["report", PLAN, "--set", "motor.plateTop=14", "--json"]);
+    expect(code).toBe(0);
+    expect(out).not.toContain("belt-plane-below-lowest-seat");
+  });
+});

@@ -13,7 +13,7 @@ export interface Arguments {
 
 const FLAGS = ["json", "quiet", "force", "dry-run", "help", "version"];
 /** Answers to what `new` asks. */
-const ANSWERS = ["name", "units", "screws", "bar", "plate", "lift", "loops"];
+const ANSWERS = ["name", "units", "screws", "bar", "plate", "lift", "loops", "from"];
 const VALUES = ["output", "set", "printer", "preset", "probe", "color", ...ANSWERS];
 const ALIASES = { output: "o", quiet: "q", help: "h" } as const;
 

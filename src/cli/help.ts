@@ -26,8 +26,9 @@ export const COMMANDS: Readonly<Record<string, Help>> = {
       "tramwright new stage --units in --plate '12 x 10' --loops 2",
       "tramwright new wheel-plate --set wheels=3 --set load='4 lbf' -o -",
       "tramwright new printer --name 'bench printer, PETG'",
+      "tramwright new --from old-carriage.yaml -o carriage.yaml",
     ],
-    usage: "tramwright new <family, stage or printer>",
+    usage: "tramwright new <family, stage or printer>, or new --from <preset>",
     options: [
       ["-o, --output file", "the file to write, - for standard output (default: <name>.yaml)"],
       ["--name name", "what it is called"],
@@ -38,6 +39,7 @@ export const COMMANDS: Readonly<Record<string, Help>> = {
       ["--plate width x depth", "stage: size of the plate"],
       ["--lift height", "stage: how far it rises"],
       ["--loops 1|2", "stage: one belt round all screws, or two (with 3 screws)"],
+      ["--from file", "brings a preset up to date: keys by today's names, those it lacks as comments, all else kept"],
       ["--force", "replaces a file that is there"],
       ...SHARED,
     ],

@@ -12,6 +12,13 @@ export async function runNew(args: Arguments, io: Io, { person }: World): Promis
     const value = last(args, flag);
     return value === undefined ? [] : [[flag, value]];
   });
+  const from = last(args, "from");
+  if (from !== undefined) {
+    if (operands.length > 0 || answered.length > 0 || values.set !== undefined)
+      throw trouble("new --from takes a preset and nothing that is asked for a new one");
+    const { fromPreset } = await import("./new/from-preset.ts");
+    return fromPreset({ from, output: last(args, "output"), force: flags.has("force"), json: flags.has("json") }, io);
+  }
   const asks = person && !flags.has("json") ? await import("./new/ask.ts") : undefined;
   return await newPreset(
     {

@@ -47,7 +47,7 @@ export function inCurrentFormat(file: YamlFile): YamlFile {
   const written = (file.data as Data | null | undefined)?.format;
   if (!Number.isInteger(written) || Number(written) >= FORMAT || Number(written) < 0) return file;
   const steps = STEPS.filter(({ from }) => from >= Number(written));
-  const renames = steps.flatMap((step) => renamesIn(step, file.data as Data));
+  const renames = renamesOf(file.data as Data);
   const data = { ...steps.reduce((older, step) => stepped(step, older), file.data as Data), format: FORMAT };
   const place = (path: Path) => file.place([...renames].reverse().reduce(olderPath, path));
   const called = renames.map(({ from, to }) => `${from} is now ${to}`).join(", ");
@@ -56,6 +56,11 @@ export function inCurrentFormat(file: YamlFile): YamlFile {
   const diagnostic = defect("preset-of-older-format", { level: "note", path: ["format"], says, set });
   const note = { file: file.name, place: file.place(["format"]) ?? TOP, diagnostic };
   return { ...file, data, place, notes: [note] };
+}
+
+/** Returns everything that is called otherwise in the format of today, of what a file of its own format holds. */
+export function renamesOf(data: Readonly<Record<string, unknown>>): Rename[] {
+  return STEPS.filter(({ from }) => from >= Number(data.format)).flatMap((step) => renamesIn(step, data));
 }
 
 /** Returns the renames of a step that concern this file: the old name is there, the new one is not. */

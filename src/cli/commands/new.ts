@@ -4,9 +4,10 @@ import { FAMILIES } from "../../parts/index.ts";
 import { slugFrom } from "../../presets/preset-file.ts";
 import { SUBJECTS } from "../../presets/schema/preset-schema.ts";
 import { nearestWords } from "../explain/nearest-words.ts";
-import { exists, writeSet } from "../files.ts";
+import { writeSet } from "../files.ts";
 import { EXIT, type Io, trouble } from "../io.ts";
 import { familyPreset } from "../new/family-preset.ts";
+import { refuseInTheWay } from "../new/in-the-way.ts";
 import { printerPreset } from "../new/printer-preset.ts";
 import type { Ask, Question } from "../new/question.ts";
 import { schemaPath } from "../new/schema-path.ts";
@@ -35,7 +36,7 @@ export async function newPreset(args: NewArgs, io: Io): Promise<number> {
   const name = usual ?? (args.ask === undefined ? `my-${subject}` : await args.ask(nameQuestion(subject)));
   if (name === undefined) return STOPPED;
   const file = args.output ?? `${slugFrom(name)}.yaml`;
-  if (file !== "-" && !args.force && exists(file)) throw inTheWay(file);
+  if (file !== "-") refuseInTheWay(file, args.force);
   const shown = file === "-" ? `${slugFrom(name)}.yaml` : file;
   const wanted: Wanted = {
     place: { name, file: basename(shown), schema: schemaPath(subject, dirname(shown)) },
@@ -68,7 +69,7 @@ function handOut(
     return EXIT.done;
   }
   // Somebody may have put a file there while questions were asked.
-  if (!force && exists(file)) throw inTheWay(file);
+  refuseInTheWay(file, force);
   const set = [{ name: basename(file), bytes: new TextEncoder().encode(text) }];
   writeSet(dirname(file), set, { force: true });
   if (json) io.out(JSON.stringify({ ...told, notes }, undefined, 2));
@@ -92,9 +93,6 @@ function subjectOf(subject: string | undefined): string {
   if (found === undefined) throw trouble(`there is no preset of ${subject}; ${nearestWords(subject, SUBJECTS)}`);
   return found;
 }
-
-const inTheWay = (file: string) =>
-  trouble(`${file} is there already and is left alone; -o names another file, --force replaces it`, EXIT.files);
 
 const stem = (file: string) => slugFrom(basename(file).replace(/\.ya?ml$/i, ""));
 

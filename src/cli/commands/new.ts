@@ -39,7 +39,7 @@ export async function newPreset(args: NewArgs, io: Io): Promise<number> {
   if (file !== "-") refuseInTheWay(file, args.force);
   const shown = file === "-" ? `${slugFrom(name)}.yaml` : file;
   const wanted: Wanted = {
-    place: { name, file: basename(shown), schema: schemaPath(subject, dirname(shown)) },
+    place: { name, file: typed(basename(shown)), schema: schemaPath(subject, dirname(shown)) },
     given: args.given,
     set: args.set,
     ask: args.ask,
@@ -79,6 +79,9 @@ function handOut(
   }
   return EXIT.done;
 }
+
+/** Returns a file's name as a shell takes it, on one line. */
+const typed = (file: string) => (/^[\w.-]+$/.test(file) ? file : `'${file.replace(/\p{Cc}/gu, "?")}'`);
 
 const WHAT: Readonly<Record<string, string>> = { stage: "the plan of a stage", printer: "settings of a printer" };
 

@@ -48,13 +48,16 @@ function twoLoops(frame: Frame, { out, inset }: Attempt): Drive {
   const at: Spot = [snap(behind[0]), snap(behind[1] - 50 - out)];
   const press: Spot = [snap(at[0] + 15), snap(at[1] - 50)];
   return {
-    motor: { motor: { row: "NEMA 17", shaftLength: 42 }, at },
+    motor: { motor: { row: "NEMA 17", shaftLength: "42 mm" }, at },
     pulleys: [
       { loop: "low", pulley: PULLEY, hub: "down" },
       { loop: "high", pulley: PULLEY, hub: "up" },
     ],
     loops: {
-      low: { nodes: ["motor", "A", "B", "press"], slide: { node: "press", direction: 0, from: -15, to: 15 } },
+      low: {
+        nodes: ["motor", "A", "B", "press"],
+        slide: { node: "press", direction: 0, from: -snap(15), to: snap(15) },
+      },
       high: { nodes: ["motor", "C"], slide: { direction: 90 } },
     },
     idlers: { press: { at: press, idler: "two F625", side: "outside" } },

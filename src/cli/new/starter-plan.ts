@@ -18,7 +18,7 @@ export interface Frame {
   readonly depth: number;
   readonly barWidth: number;
   readonly barHeight: number;
-  /** Rounds to what a tape shows: 0.5 mm, or 1/32 in. */
+  /** Rounds to what a tape shows: 0.5 mm, or 1/16 in. */
   readonly snap: (value: number) => number;
   readonly armFront: number;
   readonly armBack: number;
@@ -48,7 +48,7 @@ export function frameOf({ bar, units, plate }: Answers): Frame {
 }
 
 function snapper(units: Answers["units"]): (value: number) => number {
-  const step = units === "in" ? 25.4 / 32 : 0.5;
+  const step = units === "in" ? 25.4 / 16 : 0.5;
   return (value) => Math.round(value / step) * step;
 }
 

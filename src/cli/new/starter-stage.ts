@@ -20,7 +20,7 @@ export interface Starter {
 
 /** Machines that are worked out whole before the best of them is taken; belts alone are tried much faster. */
 const MOST_WHOLE = 8;
-const INSETS = [0, 10, 20, 30, 40, 50, 60];
+const INSETS = [0, 10, 20, 30, 40, 50, 60, 75, 90, 105, 120];
 const OUT = [35, 40, 45, 50, 55, 60, 30, 70, 80, 90, 100];
 const ALONG = [0.5, 0.4, 0.6];
 
@@ -71,7 +71,8 @@ function errorsOf({ plan }: StagePreset): number {
 
 /** No belt of the usual lengths fits: the first attempt is written all the same, and what is wrong is told by check. */
 function withoutBelt(answers: Answers, place: Place): Starter {
-  const text = stageText(answers, { inset: 0, out: 35, along: 0.5 }, place);
+  const first = attempts(answers).find((one) => motorFits(answers, one));
+  const text = stageText(answers, first ?? { inset: 0, out: 35, along: 0.5 }, place);
   const preset = readStagePreset(readYaml(place.file, text)).value;
   return { text, errors: preset === undefined ? 1 : Math.max(1, errorsOf(preset)) };
 }

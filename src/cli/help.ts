@@ -96,6 +96,7 @@ export const COMMANDS: Readonly<Record<string, Help>> = {
     usage: "tramwright tram <plan of a stage> --probe x,y,height ...",
     options: [
       ["--probe x,y,height", "three or more; positive where the plate is high; in the plan's unit"],
+      ["--spring mount=length", "how long the spring of a mount is now; left out, as long as set"],
       SET,
       PRINTER,
       ...SHARED,

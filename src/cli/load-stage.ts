@@ -1,5 +1,5 @@
 import { partFindings } from "../build/part-findings.ts";
-import { strangeAcceptances, withAcceptances } from "../build/stage-accept.ts";
+import { strangeAcceptances } from "../build/stage-accept.ts";
 import { type Printing, type StagePart, stageParts } from "../build/stage-parts.ts";
 import type { Diagnostic } from "../core/diagnostic.ts";
 import { blocksOf } from "../presets/plan-blocks.ts";
@@ -54,7 +54,7 @@ export function loadStage({ target, file: written }: Target, options: StageOptio
 
 function machineOf(preset: StagePreset, printing: (family: string) => Printing, version: string): Machine {
   const printer: PrinterOf = (family) => printing(family).printer;
-  const stage = withAcceptances(deriveStage(preset.plan, printer));
+  const stage = deriveStage(preset.plan, printer);
   return { preset, stage, parts: stageParts(stage, printing, version), printer };
 }
 

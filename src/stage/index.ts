@@ -1,4 +1,5 @@
 import { hasErrors } from "../core/diagnostic.ts";
+import { withReason } from "./acceptance.ts";
 import { shareLoads } from "./cargo/index.ts";
 import { structure } from "./cargo/structure.ts";
 import { withCures } from "./feet/cures.ts";
@@ -39,6 +40,8 @@ function deriveOnce(plan: Plan, printer: PrinterOf): Stage {
     ...found,
     parts: made.parts,
     sections: topics.flatMap(({ sections }) => sections),
-    diagnostics: [...strangers, ...bodies, ...topics.flatMap(({ diagnostics }) => diagnostics)],
+    diagnostics: [...strangers, ...bodies, ...topics.flatMap(({ diagnostics }) => diagnostics)].map((each) =>
+      withReason(each, plan),
+    ),
   };
 }

@@ -1,6 +1,5 @@
 import { describe, expect, test } from "vitest";
 import { type Assembled, assemblyKey, type TestedAssembly, testedAssembly } from "../../src/build/assembly.ts";
-import { withAcceptances } from "../../src/build/stage-accept.ts";
 import { forbidden, stageParts } from "../../src/build/stage-parts.ts";
 import { FAMILIES } from "../../src/parts/index.ts";
 import { bodiesOf } from "../../src/stage/bodies/index.ts";
@@ -16,7 +15,7 @@ const MARGINAL = { push: 200 };
 const STRAY = { bars: { stray: { bar: "20x20 slot 6", from: [100, 85, -15], to: [200, 85, -15] } } };
 
 function machineOf(changes: Readonly<Record<string, unknown>> = {}) {
-  const stage = withAcceptances(deriveStage(widePlan(changes), () => printing.printer));
+  const stage = deriveStage(widePlan(changes), () => printing.printer);
   return { stage, parts: stageParts(stage, () => printing, "1"), printer: () => printing.printer };
 }
 

@@ -43,6 +43,8 @@ export const guide: Guide<keyof Parameters> = {
     postAzimuths: "from above: two directions, opposite each other, where neither belt nor key passes",
     axialLoad: "scales: weigh the stage with its plate and heaviest print; kg x 9.81 / number of screws",
     lightestLoad: "as axialLoad, for the screw that carries least",
+    steadyLoad: "as axialLoad, for this screw with nobody leaning on the plate; left out, axialLoad",
+    otherSink: "dial gauge on the other foot: how far it gives when the stage's weight comes on it",
     beltPull: "twice the tension of a span where the belt turns back; 15 N is a usual tension for 6 mm",
     crashForce: "what the motor can push along the screw when the stage meets a stop; 0 with stop switches",
     bearingToNut: "ruler, stage at the bottom: bearing's upper face to the middle of the nut",

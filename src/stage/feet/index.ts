@@ -8,6 +8,7 @@ import { type Choosing, chosenFoot, waysOf } from "./foot-choice.ts";
 import { footSection, hopelessSection } from "./foot-facts.ts";
 import { footFlaws } from "./foot-flaws.ts";
 import { planesOfLoop } from "./loop-planes.ts";
+import { withUnequalSink } from "./unequal-sink.ts";
 
 /** Returns the foot of each screw: hub and rings chosen, seat on a layer, residual and shim, losers with why. */
 export function chooseFeet(
@@ -23,7 +24,7 @@ export function chooseFeet(
     const footing = footingOf(plan, screw);
     return pulley === undefined || isMisfit(footing) ? [] : [waysOf(screw, footing, { ...known, pulley })];
   });
-  const feet = chosenTogether(plan, choosing);
+  const feet = withUnequalSink(chosenTogether(plan, choosing), loads);
   const checked = Object.keys(plan.loops).map((loop) => planesOfLoop({ plan, loop, pulleys, loops, feet }));
   return {
     feet,

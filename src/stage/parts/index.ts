@@ -39,5 +39,10 @@ export function partsOf(
   const parts = made.flatMap((each) => each.parts);
   const designed = parts.flatMap((part) => designOf(part, printer));
   const refused = made.flatMap((each) => each.diagnostics);
-  return { parts, designed, sections: [], diagnostics: [...refused, ...designed.flatMap(findingsOf)] };
+  return {
+    parts,
+    designed,
+    sections: [],
+    diagnostics: [...refused, ...designed.flatMap((each) => findingsOf(each, stage.plan))],
+  };
 }

@@ -42,7 +42,7 @@ export function loadStage({ target, file: written }: Target, options: StageOptio
   const { value: preset, complaints } = readStagePreset(file);
   if (preset === undefined) return { file: file.name, machine: undefined, messages: complaints, locate };
   const printers = printersOf(file, target, preset, options.printer);
-  const wrong = [...complaints, ...printers.messages];
+  const wrong = [...(file.notes ?? []), ...complaints, ...printers.messages];
   if (wrong.some(({ diagnostic }) => diagnostic.level === "error")) {
     const noPrinter = printers.messages.length > 0 ? [["printers"]] : [];
     const { diagnostics } = deriveStage(preset.plan, printerOf(printers), [...preset.unread, ...noPrinter]);

@@ -45,6 +45,8 @@ export interface YamlFile {
   readonly data: unknown;
   readonly place: (path: Path) => Place | undefined;
   readonly complaints: readonly Located[];
+  /** What is to be told of the file beside its errors. */
+  readonly notes?: readonly Located[];
 }
 
 /** Larger files are not presets. */

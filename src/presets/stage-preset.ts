@@ -8,7 +8,7 @@ import { schemaAt } from "../parts/schema-walk.ts";
 import { type Plan, planSchema, type Unread } from "../stage/index.ts";
 import { inInches } from "./inches.ts";
 import { blocksOf } from "./plan-blocks.ts";
-import { format, locatedIn, type Read, slug, wrongFile } from "./preset-file.ts";
+import { format, locatedIn, printerPath, type Read, slug, wrongFile } from "./preset-file.ts";
 import type { Located, YamlFile } from "./read.ts";
 import { readableOf } from "./readable.ts";
 
@@ -16,7 +16,7 @@ import { readableOf } from "./readable.ts";
 export const stageFileSchema = z.strictObject({
   format,
   stage: slug("stage"),
-  printer: z.string("expected the path of a printer file").optional(),
+  printer: printerPath.optional(),
   ...planSchema.shape,
 });
 

@@ -6,7 +6,7 @@ import { inCurrentFormat } from "../presets/formats.ts";
 import { type PartPreset, parseParameters, readPartPreset } from "../presets/part-preset.ts";
 import { kindOf, locatedIn, slugFrom } from "../presets/preset-file.ts";
 import { type Located, readYaml, type YamlFile } from "../presets/read.ts";
-import { calibrationOf, loadPrinter } from "./calibration.ts";
+import { type Calibration, calibrationIn, calibrationOf, loadPrinter } from "./calibration.ts";
 import { exists, readText } from "./files.ts";
 import { trouble } from "./io.ts";
 import { withSettings } from "./settings.ts";
@@ -51,7 +51,7 @@ export const nameFrom = (target: string) => slugFrom(target.replace(/^.*[\\/]/, 
 /** Returns what a preset file or family asks for; a wrong file is answered. */
 export function load({ target, file, family }: Target, options: LoadOptions): Loaded {
   if (family !== undefined) {
-    const preset = { family, name: undefined, printer: undefined, parameters: {}, accept: [] };
+    const preset = { family, name: undefined, printer: undefined, calibrated: true, parameters: {}, accept: [] };
     return complete(file, preset, target, options);
   }
   const { value, complaints } = readPartPreset(file);
@@ -71,8 +71,7 @@ function complete(file: YamlFile, preset: PartPreset, target: string, { set, pri
     deeper.length === 0 ? usual[key] : undefined,
   );
   const { value, complaints } = parseParameters(preset.family, parameters);
-  const calibration =
-    printer === undefined ? calibrationOf(file, target, ["printer"], preset.printer) : loadPrinter(printer);
+  const calibration = printer === undefined ? ownPrinter(file, preset, target) : loadPrinter(printer);
   const locate = (one: Diagnostic) =>
     locatedIn(file, belongsOutside(one) ? one : { ...one, path: ["parameters", ...one.path] });
   const messages = [...complaints.map((one) => locatedIn(file, one)), ...calibration.messages];
@@ -87,6 +86,12 @@ function complete(file: YamlFile, preset: PartPreset, target: string, { set, pri
     accept: preset.accept,
   };
   return { file: file.name, request, messages, locate };
+}
+
+/** Returns the printer that a preset names, or whose settings it holds; the usual one for none. */
+function ownPrinter(file: YamlFile, { printer, calibrated }: PartPreset, target: string): Calibration {
+  if (typeof printer === "object") return calibrationIn(file, printer, calibrated);
+  return calibrationOf(file, target, ["printer"], printer);
 }
 
 /** Checks point into the parameters; the file's outer keys are named as they are. */

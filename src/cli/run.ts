@@ -101,6 +101,7 @@ async function build(args: Arguments, io: Io, { kernelCode, version }: World): P
     quiet: flags.has("quiet"),
     force: flags.has("force"),
     dry: command === "check" || flags.has("dry-run"),
+    version,
   };
   const plans = targets.filter(isPlan);
   const parts = targets.filter((target) => !isPlan(target));
@@ -112,7 +113,7 @@ async function build(args: Arguments, io: Io, { kernelCode, version }: World): P
       await import("./commands/make-stage.ts"),
       await import("./two-builders.ts"),
     ];
-    codes.push(await makeStages({ ...shared, targets: plans, version }, { kernel, builders: twoBuilders(code) }, io));
+    codes.push(await makeStages({ ...shared, targets: plans }, { kernel, builders: twoBuilders(code) }, io));
   }
   return Math.max(...codes);
 }

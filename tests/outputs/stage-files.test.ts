@@ -19,7 +19,7 @@ import { handmade, placedPart, SECTION } from "../support/stages.ts";
 function builtParts(parts: readonly StagePart[]) {
   const { builds, works } = planBuilds(parts);
   const results = works.map((work) => pieceResult(work, kernel));
-  return builds.map((one) => builtPart(one, results));
+  return builds.map((one) => builtPart(one, results, "1.2.3"));
 }
 
 /** Reads CSV by the letter of RFC 4180: CRLF ends a record, quotes hold commas, line ends and doubled quotes. */

@@ -25,6 +25,7 @@ export interface MakeArgs {
   readonly force: boolean;
   /** Nothing is written: `check`, and `make --dry-run`. */
   readonly dry: boolean;
+  readonly version: string;
 }
 
 /** One target worked out and drawn; nothing is drawn of what could not be understood. */
@@ -52,7 +53,7 @@ export async function make(args: MakeArgs, kernel: Promise<Kernel>, io: Io): Pro
   const ready = await kernel;
   const outcomes: Outcome[] = [];
   for (const [index, one] of drafted.entries()) {
-    outcomes.push(outcomeOf(one, taken[index] ?? [], ready));
+    outcomes.push(outcomeOf(one, taken[index] ?? [], ready, args.version));
     const files = outcomes.at(-1)?.finished.flatMap((part) => part.files) ?? [];
     if (!args.dry && files.length > 0) writeSet(args.output, files, { force: args.force });
     await breath();
@@ -69,12 +70,17 @@ function draftsOf({ request, messages }: Loaded): Draft[] {
   return request === undefined || wrong ? [] : draftOrder(request);
 }
 
-function outcomeOf({ loaded, drafts }: Drafted, taken: readonly Diagnostic[], kernel: Kernel): Outcome {
+function outcomeOf(
+  { loaded, drafts }: Drafted,
+  taken: readonly Diagnostic[],
+  kernel: Kernel,
+  version: string,
+): Outcome {
   const [main] = drafts;
   if (main === undefined || taken.length > 0) {
     return { loaded, finished: [], messages: inOrder([...loaded.messages, ...taken.map(loaded.locate)]) };
   }
-  const finished = finishDrafts(drafts, kernel);
+  const finished = finishDrafts(drafts, kernel, version);
   const found = finished.flatMap(({ made }, index) =>
     made.diagnostics.map((diagnostic) =>
       loaded.locate(index === 0 ? diagnostic : ofCompanion(made.request.name, diagnostic)),

@@ -1,5 +1,5 @@
 import { PNG } from "pngjs";
-import type { Picture } from "../../src/outputs/picture/canvas.ts";
+import type { Picture } from "./canvas.ts";
 
 /** Returns the bytes of a PNG file with this picture. */
 export function png({ width, height, pixels }: Picture): Uint8Array {

@@ -1,17 +1,9 @@
 import type { Mesh, Vec3 } from "../../src/geometry/mesh.ts";
-import {
-  blankCanvas,
-  type Colour,
-  halved,
-  type Picture,
-  type Point,
-  paintLine,
-  paintTriangle,
-} from "../../src/outputs/picture/canvas.ts";
 import { cornerOf, facets, vectorAt } from "../../src/verify/facets.ts";
 import { meshEdges, next } from "../../src/verify/mesh-edges.ts";
 import { dot } from "../../src/verify/vector.ts";
 import { type Axes, axesOf, type Camera, project } from "./camera.ts";
+import { blankCanvas, type Colour, halved, type Picture, type Point, paintLine, paintTriangle } from "./canvas.ts";
 
 export interface Look {
   /** Pixels. */

@@ -1,10 +1,10 @@
 import { PNG } from "pngjs";
 import { describe, expect, it } from "vitest";
 import { VIEWS } from "../../scripts/render/camera.ts";
+import type { Picture } from "../../scripts/render/canvas.ts";
 import { png } from "../../scripts/render/png.ts";
 import { rasterise } from "../../scripts/render/rasterise.ts";
 import { readCut, section } from "../../scripts/render/section.ts";
-import type { Picture } from "../../src/outputs/picture/canvas.ts";
 import { soundness } from "../../src/verify/soundness.ts";
 import { block, meshOf, rod } from "./bodies.ts";
 

@@ -1,21 +1,22 @@
 import { zlibSync } from "fflate/browser";
-import type { Picture } from "./canvas.ts";
+
+/** A picture of RGB bytes, rows from the top. */
+export interface Picture {
+  readonly width: number;
+  readonly height: number;
+  readonly pixels: Uint8Array;
+}
 
 const SIGNATURE = [0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a];
 /** Bits of a channel, colour type RGB, and the one way of packing, filtering and ordering that is used here. */
 const KIND = [8, 2, 0, 0, 0];
 
-/** Returns the bytes of a PNG file with this picture, its transparency left out (ISO/IEC 15948, RGB of 8 bits). */
+/** Returns the bytes of a PNG file with this picture (ISO/IEC 15948, RGB of 8 bits). */
 export function png({ width, height, pixels }: Picture): Uint8Array {
   const row = 1 + width * 3;
   // The first byte of each row names its filter: 0, none.
   const raw = new Uint8Array(height * row);
-  for (let y = 0; y < height; y++) {
-    for (let x = 0; x < width; x++) {
-      const from = (y * width + x) * 4;
-      raw.set(pixels.subarray(from, from + 3), y * row + 1 + x * 3);
-    }
-  }
+  for (let y = 0; y < height; y++) raw.set(pixels.subarray(y * width * 3, (y + 1) * width * 3), y * row + 1);
   const head = new Uint8Array([...bigEndian(width), ...bigEndian(height), ...KIND]);
   return joined([
     new Uint8Array(SIGNATURE),

@@ -1,5 +1,6 @@
 import type { Mesh, Vec2 } from "../../geometry/mesh.ts";
-import { blankCanvas, type Canvas, type Colour, halved, type Picture, type Point, paintTriangle } from "./canvas.ts";
+import { type DepthBuffer, depthBuffer, paintFacet } from "./depth-buffer.ts";
+import type { Picture } from "./png.ts";
 
 /** A mesh and where it stands on the bed, mm. */
 export interface Standing {
@@ -10,7 +11,9 @@ export interface Standing {
 /** Pixels of the picture, which is drawn at twice the size; free pixels at its edges. */
 const SIZE = 128;
 const MARGIN = 8;
-const BODY: Colour = [122, 160, 196];
+/** The body in full light, and what lies behind it. */
+const BODY = [140, 184, 225] as const;
+const PAPER = 255;
 
 /**
  * To the right in the picture, up in it and towards the viewer, who looks from the front left from 30 degrees above.
@@ -23,13 +26,13 @@ const TOWARDS = [0.496732, -0.709406, 0.5] as const;
 /** Returns a small picture of meshes as they stand on the bed, on white, flatly shaded. */
 export function thumbnail(standing: readonly Standing[]): Picture {
   const drawn = standing.map(({ mesh, at }) => ({ mesh, points: seen(mesh, at) }));
-  const canvas = blankCanvas(SIZE * 2, SIZE * 2);
+  const buffer = depthBuffer(SIZE * 2);
   toPixels(
     drawn.map(({ points }) => points),
     SIZE * 2,
   );
-  for (const { mesh, points } of drawn) paint(canvas, mesh, points);
-  return halved(canvas);
+  for (const { mesh, points } of drawn) paint(buffer, mesh, points);
+  return halved(buffer);
 }
 
 /** Returns the corners as the viewer has them: to the right, up, towards, mm. */
@@ -68,31 +71,50 @@ function toPixels(all: readonly Float64Array[], size: number): void {
   }
 }
 
-function paint(canvas: Canvas, { triangles }: Mesh, points: Float64Array): void {
-  const corner = (index: number): Point => {
-    const at = (triangles[index] as number) * 3;
-    return [points[at] as number, points[at + 1] as number, points[at + 2] as number];
-  };
+function paint(buffer: DepthBuffer, { triangles }: Mesh, points: Float64Array): void {
   for (let facet = 0; facet < triangles.length; facet += 3) {
-    const [a, b, c] = [corner(facet), corner(facet + 1), corner(facet + 2)];
-    const facing = normalOf(a, b, c);
-    // What looks away from the viewer is hidden: the mesh is closed.
-    if (facing[2] > 0) paintTriangle(canvas, [a, b, c], shaded(facing));
+    const a = (triangles[facet] as number) * 3;
+    const b = (triangles[facet + 1] as number) * 3;
+    const c = (triangles[facet + 2] as number) * 3;
+    const shade = shadeOf(points, a, b, c);
+    if (shade > 0) paintFacet(buffer, points, [a, b, c], shade);
   }
 }
 
-/** Returns the direction a facet looks to, as the viewer has it: right, up, towards. */
-function normalOf(a: Point, b: Point, c: Point): Point {
-  const [ux, uy, uz] = [b[0] - a[0], a[1] - b[1], b[2] - a[2]];
-  const [vx, vy, vz] = [c[0] - a[0], a[1] - c[1], c[2] - a[2]];
-  const [x, y, z] = [uy * vz - uz * vy, uz * vx - ux * vz, ux * vy - uy * vx];
-  const length = Math.sqrt(x * x + y * y + z * z);
-  return length === 0 ? [0, 0, 0] : [x / length, y / length, z / length];
+/**
+ * Returns how bright a facet is, 1 to 255; 0 for one that looks away from the viewer: the mesh is closed, so it is
+ * hidden. Light comes from over the viewer's left shoulder.
+ */
+function shadeOf(points: Float64Array, a: number, b: number, c: number): number {
+  const ux = (points[b] as number) - (points[a] as number);
+  const uy = (points[a + 1] as number) - (points[b + 1] as number);
+  const uz = (points[b + 2] as number) - (points[a + 2] as number);
+  const vx = (points[c] as number) - (points[a] as number);
+  const vy = (points[a + 1] as number) - (points[c + 1] as number);
+  const vz = (points[c + 2] as number) - (points[a + 2] as number);
+  const [right, up, towards] = [uy * vz - uz * vy, uz * vx - ux * vz, ux * vy - uy * vx];
+  if (towards <= 0) return 0;
+  const light = (0.62 * towards + 0.55 * up - 0.4 * right) / Math.sqrt(right * right + up * up + towards * towards);
+  return Math.max(1, Math.min(255, Math.round(255 * (0.44 + 0.56 * Math.max(0, light)))));
 }
 
-/** Light comes from over the viewer's left shoulder. */
-function shaded([right, up, towards]: Point): Colour {
-  const light = Math.max(0, 0.62 * towards + 0.55 * up - 0.4 * right);
-  const share = Math.min(1.15, 0.5 + 0.62 * light);
-  return [BODY[0], BODY[1], BODY[2]].map((channel) => Math.min(255, Math.round(channel * share))) as never;
+/** Returns the picture at half the size, each pixel the mean of four. */
+function halved({ size, shades }: DepthBuffer): Picture {
+  const half = size / 2;
+  const pixels = new Uint8Array(half * half * 3);
+  const palettes = BODY.map((full) => Uint8Array.from({ length: 256 }, (_, shade) => (full * shade) / 255));
+  for (const palette of palettes) palette[0] = PAPER;
+  let to = 0;
+  for (let y = 0; y < size; y += 2) {
+    for (let at = y * size; at < (y + 1) * size; at += 2) {
+      const [a, b] = [shades[at] as number, shades[at + 1] as number];
+      const [c, d] = [shades[at + size] as number, shades[at + size + 1] as number];
+      for (let channel = 0; channel < 3; channel++) {
+        const palette = palettes[channel] as Uint8Array;
+        const sum = (palette[a] as number) + (palette[b] as number) + (palette[c] as number) + (palette[d] as number);
+        pixels[to++] = sum >> 2;
+      }
+    }
+  }
+  return { width: half, height: half, pixels };
 }

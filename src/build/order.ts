@@ -1,4 +1,3 @@
-import type { Diagnostic } from "../core/diagnostic.ts";
 import { hasErrors } from "../core/diagnostic.ts";
 import type { Kernel } from "../geometry/kernel.ts";
 import { threeMf } from "../outputs/package/three-mf.ts";

@@ -56,6 +56,11 @@ export function tryBytes(path: string): Uint8Array | undefined {
   }
 }
 
+/** Returns how large a file is, in bytes; 0 when there is none. */
+export function sizeOf(path: string): number {
+  return statSync(path, { throwIfNoEntry: false })?.size ?? 0;
+}
+
 export const exists = (path: string): boolean => existsSync(path);
 
 /** Returns the path that `relative` means inside the folder of `file`. */

@@ -7,6 +7,7 @@ import { type PartPreset, parseParameters, readPartPreset } from "../presets/par
 import { kindOf, locatedIn, slugFrom } from "../presets/preset-file.ts";
 import { type Located, readYaml, type YamlFile } from "../presets/read.ts";
 import { type Calibration, calibrationIn, calibrationOf, loadPrinter } from "./calibration.ts";
+import { carriedIn, isPackage } from "./carried-in.ts";
 import { exists, readText } from "./files.ts";
 import { trouble } from "./io.ts";
 import { withSettings } from "./settings.ts";
@@ -23,6 +24,8 @@ export interface Loaded {
   /** The preset's file, as messages name it. */
   readonly file: string;
   readonly request: Request | undefined;
+  /** Whether the preset travelled in a part: its sizes are those of whoever wrote it. */
+  readonly foreign: boolean;
   readonly messages: readonly Located[];
   /** Puts a diagnostic of the part at its place in the file. */
   readonly locate: (diagnostic: Diagnostic) => Located;
@@ -33,12 +36,16 @@ export interface LoadOptions {
   readonly printer: string | undefined;
 }
 
-/** Reads what is named: a family of parts, unless there is a file of that name. A missing file ends the program. */
+/**
+ * Reads what is named: a family of parts, unless there is a file of that name; of a 3MF the preset that it carries. A
+ * missing file ends the program.
+ */
 export function readTarget(target: string): Target {
   const family = FAMILIES.find(({ name }) => name === target);
   if (family !== undefined && !exists(target)) return { target, family, file: emptyFile(target) };
   if (!exists(target) && target !== "-" && !/[./\\]/.test(target)) throw trouble(unknownTarget(target));
-  const file = inCurrentFormat(readYaml(target === "-" ? "standard input" : target, readText(target)));
+  const text = isPackage(target) ? carriedIn(target).carried.preset : readText(target);
+  const file = inCurrentFormat(readYaml(target === "-" ? "standard input" : target, text));
   return { target, file, family: undefined };
 }
 
@@ -58,7 +65,7 @@ export function load({ target, file, family }: Target, options: LoadOptions): Lo
   const { notes = [] } = file;
   if (value === undefined) {
     const messages = [...notes, ...complaints];
-    return { file: file.name, request: undefined, messages, locate: (one) => locatedIn(file, one) };
+    return { file: file.name, request: undefined, foreign: false, messages, locate: (one) => locatedIn(file, one) };
   }
   const rest = complete(file, value, target, options);
   const request = complaints.length > 0 ? undefined : rest.request;
@@ -71,12 +78,13 @@ function complete(file: YamlFile, preset: PartPreset, target: string, { set, pri
     deeper.length === 0 ? usual[key] : undefined,
   );
   const { value, complaints } = parseParameters(preset.family, parameters);
+  const foreign = typeof preset.printer === "object";
   const calibration = printer === undefined ? ownPrinter(file, preset, target) : loadPrinter(printer);
   const locate = (one: Diagnostic) =>
     locatedIn(file, belongsOutside(one) ? one : { ...one, path: ["parameters", ...one.path] });
   const messages = [...complaints.map((one) => locatedIn(file, one)), ...calibration.messages];
   if (value === undefined || calibration.printer === undefined)
-    return { file: file.name, request: undefined, messages, locate };
+    return { file: file.name, request: undefined, foreign, messages, locate };
   const request = {
     name: preset.name ?? nameFrom(target),
     family: preset.family,
@@ -85,7 +93,7 @@ function complete(file: YamlFile, preset: PartPreset, target: string, { set, pri
     calibrated: calibration.calibrated,
     accept: preset.accept,
   };
-  return { file: file.name, request, messages, locate };
+  return { file: file.name, request, foreign, messages, locate };
 }
 
 /** Returns the printer that a preset names, or whose settings it holds; the usual one for none. */

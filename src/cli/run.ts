@@ -59,6 +59,8 @@ async function dispatch(args: Arguments, io: Io, world: World): Promise<number> 
       return (await import("./commands/schema.ts")).schema(operands[0], io);
     case "new":
       return await (await import("./run-new.ts")).runNew(args, io, world);
+    case "rebuild":
+      return await (await import("./run-rebuild.ts")).runRebuild(args, io, world);
     case "explain":
       return (await import("./run-explain.ts")).runExplain(args, io, world.version);
     case "report":

@@ -11,6 +11,7 @@ import { hanging } from "../explain/hanging.ts";
 import { writeSet } from "../files.ts";
 import { EXIT, type Io } from "../io.ts";
 import { type Loaded, load, type Target } from "../load.ts";
+import { measureLines, type Told } from "../measure-lines.ts";
 import { inOrder, messageData, messageLines } from "../message.ts";
 import { amount, figure } from "../screen.ts";
 import { summary } from "../summary.ts";
@@ -104,6 +105,7 @@ function report(outcomes: readonly Outcome[], args: MakeArgs, io: Io): void {
   }
   const finished = outcomes.flatMap((outcome) => outcome.finished);
   if (!args.quiet) for (const part of finished) for (const line of partLines(part, args)) io.out(line);
+  if (args.dry && !args.quiet) for (const line of measureLines(outcomes.flatMap(toldOf), io.paint)) io.out(line);
   for (const line of cautionLines(finished.flatMap(({ made }) => made.design.cautions))) io.err(line);
   io.err(
     summary(
@@ -112,6 +114,10 @@ function report(outcomes: readonly Outcome[], args: MakeArgs, io: Io): void {
       args,
     ),
   );
+}
+
+function toldOf({ loaded: { request, foreign } }: Outcome): Told[] {
+  return request === undefined ? [] : [{ request, foreign }];
 }
 
 /** Where files go, and whether they do. */

@@ -93,7 +93,7 @@ function filesOf({ made, pieces, hash, diagnostics, version }: Contents): Finish
   }));
   const packed = threeMf({
     title: `${request.name}: ${design.title}`,
-    description: `${request.family.purpose} ${design.material}; lies as follows: ${design.orientation}.`,
+    description: `${request.family.purpose} Printed in ${design.material}: ${design.orientation}.`,
     application: `tramwright ${version}`,
     preset: presetText(request),
     hash,

@@ -33,11 +33,11 @@ export function modelXml(metadata: Metadata, objects: readonly NamedMesh[], copi
   return [
     '<?xml version="1.0" encoding="UTF-8"?>',
     `<model unit="millimeter" xml:lang="en" xmlns="${CORE}" xmlns:tramwright="${SPACE}">`,
-    ` <metadata name="Title">${escaped(title)}</metadata>`,
-    ` <metadata name="Description">${escaped(description)}</metadata>`,
-    ` <metadata name="Application">${escaped(application)}</metadata>`,
-    ` <metadata name="${HASH}" preserve="1">${escaped(hash)}</metadata>`,
-    ` <metadata name="${PRESET}" preserve="1">${escaped(preset)}</metadata>`,
+    ` <metadata name="Title">${content(title)}</metadata>`,
+    ` <metadata name="Description">${content(description)}</metadata>`,
+    ` <metadata name="Application">${content(application)}</metadata>`,
+    ` <metadata name="${HASH}" preserve="1">${content(hash)}</metadata>`,
+    ` <metadata name="${PRESET}" preserve="1">${content(preset)}</metadata>`,
     " <resources>",
     ...objects.map((object, index) => objectXml(object, index + 1, hash)),
     " </resources>",
@@ -66,6 +66,9 @@ function objectXml({ name, mesh: { positions, triangles } }: NamedMesh, id: numb
   lines.push("</triangles>", "   </mesh>", "  </object>");
   return lines.join("\n");
 }
+
+/** Quotation marks mean nothing between tags, and some readers hand out what stands for them as it is. */
+const content = (text: string) => escaped(text).replaceAll("&quot;", '"').replaceAll("&apos;", "'");
 
 /** Places are put on the grid of the meshes, so that moved corners are as exact as those at the origin. */
 const onGrid = (value: number) => Math.round(value / GRID) * GRID;

@@ -14,7 +14,7 @@ export interface Carried {
 
 /** Larger files, and models that unpack to more, are none of ours. Bytes. */
 export const LARGEST = 32 * 2 ** 20;
-const LARGEST_MODEL = 64 * 2 ** 20;
+const LARGEST_MODEL = LARGEST;
 /** What is unpacked at a time: no more than a thousand times as much can come of it before it is counted. */
 const STEP = 2 ** 14;
 /** More entries than these no package of a part has. */
@@ -22,7 +22,7 @@ const MOST_ENTRIES = 1000;
 
 /**
  * Returns what a 3MF package carries, or why nothing can be taken from it. Only its model part is unpacked, in memory and
- * up to 64 MB; names of entries lead nowhere, and what refers to anything outside is refused.
+ * up to 32 MB; names of entries lead nowhere, and what refers to anything outside is refused.
  */
 export function readThreeMf(bytes: Uint8Array): Carried | { readonly wrong: string } {
   if (bytes.length > LARGEST) return { wrong: "it is larger than 32 MB" };
@@ -31,6 +31,7 @@ export function readThreeMf(bytes: Uint8Array): Carried | { readonly wrong: stri
   const text = decoded(entry.bytes);
   if (text === undefined) return { wrong: `its ${MODEL} is not text in UTF-8` };
   if (/<!(?!--)/.test(text)) return { wrong: `its ${MODEL} declares things of its own, which a 3MF may not` };
+  if (!text.trimEnd().endsWith("</model>")) return { wrong: `its ${MODEL} is cut off` };
   return carriedIn(text);
 }
 
@@ -47,7 +48,7 @@ function entryOf(bytes: Uint8Array, wanted: string): { readonly bytes: Uint8Arra
     file.ondata = (fault, piece) => {
       if (fault) throw fault;
       size += piece.length;
-      if (size > LARGEST_MODEL) throw new RangeError(`its ${wanted} unpacks to more than 64 MB`);
+      if (size > LARGEST_MODEL) throw new RangeError(`its ${wanted} unpacks to more than 32 MB`);
       pieces.push(piece.slice());
     };
     file.start();

@@ -24,8 +24,8 @@ export interface ComparedFile {
 }
 
 /**
- * Makes a part again and compares it with the package that carries its preset, and with what lies beside. The files are
- * made as the version that the package names would write them down, so that only what was really made otherwise differs.
+ * Makes a part again and compares it with the package that carries its preset, and with what lies beside. The files
+ * are written down under the version that the package names, so that only what was really made otherwise differs.
  * `beside` returns the bytes of a file of that name, or nothing.
  */
 export function rebuilt(

@@ -251,8 +251,10 @@ describe("the set of a machine", () => {
       ...[
         "belts.svg",
         "hardware.csv",
+        "parts/knob.3mf",
         "parts/knob.md",
         "parts/knob.stl",
+        "parts/spacer-a.3mf",
         "parts/spacer-a.md",
         "parts/spacer-a.stl",
         "report.json",

@@ -16,8 +16,8 @@ export interface Copy {
 const GAP = 6;
 
 /**
- * Returns where every copy stands: beside each other from the bed's left front corner, row by row, no two touching. What
- * does not fit the bed stands behind it; a slicer spreads it over several prints. `bedWidth` in mm.
+ * Returns where every copy stands: beside each other from the bed's left front corner, row by row, no two touching.
+ * What does not fit the bed stands behind it; a slicer spreads it over several prints. `bedWidth` in mm.
  */
 export function buildPlate(printed: readonly Printed[], bedWidth: number): Copy[] {
   const copies: Copy[] = [];

@@ -21,8 +21,8 @@ const STEP = 2 ** 14;
 const MOST_ENTRIES = 1000;
 
 /**
- * Returns what a 3MF package carries, or why nothing can be taken from it. Only its model part is unpacked, in memory and
- * up to 32 MB; names of entries lead nowhere, and what refers to anything outside is refused.
+ * Returns what a 3MF package carries, or why nothing can be taken from it. Only its model part is unpacked, in memory
+ * and up to 32 MB; names of entries lead nowhere, and what refers to anything outside is refused.
  */
 export function readThreeMf(bytes: Uint8Array): Carried | { readonly wrong: string } {
   if (bytes.length > LARGEST) return { wrong: "it is larger than 32 MB" };

@@ -43,7 +43,7 @@ const PACKAGES: Readonly<Record<string, (file: string) => boolean>> = {
   "manifold-3d": (file) => file === "geometry/kernel.ts",
   "@jscad/stl-serializer": (file) => file === "outputs/stl.ts",
   "@noble/hashes": (file) => file === "build/hash.ts",
-  yaml: (file) => file === "presets/read.ts",
+  yaml: (file) => /^presets\/(read|yaml-[a-z]+)\.ts$/.test(file),
   yargs: (file) => file.startsWith("cli/"),
 };
 

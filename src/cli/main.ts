@@ -1,4 +1,5 @@
 import v8 from "node:v8";
+import { oneLine } from "../core/unprintable.ts";
 import { readShipped, tryText } from "./files.ts";
 import { EXIT, isTrouble } from "./io.ts";
 
@@ -74,7 +75,7 @@ async function main(argv: readonly string[]): Promise<void> {
 
 main(process.argv.slice(2)).catch((thrown: unknown) => {
   if (isTrouble(thrown)) {
-    write.err(`tramwright: ${thrown.trouble}`);
+    write.err(`tramwright: ${oneLine(thrown.trouble)}`);
     process.exitCode = thrown.exit;
     return;
   }

@@ -7,8 +7,10 @@ import { findRow, type Table, type Values } from "./table.ts";
 
 function overlay<V extends Values>(table: Table<V>, typed: Record<string, unknown>, ctx: z.RefinementCtx): Item<V> {
   const { row: key, measured, ...own } = typed;
-  const base = key === undefined ? undefined : findRow(table, String(key));
-  if (key !== undefined && base === undefined) return unknownRow(table, String(key), ctx, ["row"]);
+  const named = typeof key === "string" || (typeof key === "number" && Number.isFinite(key));
+  const base = named ? findRow(table, String(key)) : undefined;
+  if (key !== undefined && base === undefined)
+    return unknownRow(table, named ? String(key) : presented(key), ctx, ["row"]);
   const fields = Object.keys(table.fields);
   const values: Record<string, number | string> = { ...base?.values };
   for (const [name, value] of Object.entries(own)) {

@@ -3,6 +3,7 @@ import { complain, type ParameterMeta, presented } from "./complain.ts";
 import { type Item, itemOf } from "./item.ts";
 import { nearest } from "./nearest.ts";
 import { INSIDE, type Kind, type Reading, readQuantity } from "./quantity.ts";
+import { tidy } from "./rounding.ts";
 import { findRow, type Table, type Values } from "./table.ts";
 
 function overlay<V extends Values>(table: Table<V>, typed: Record<string, unknown>, ctx: z.RefinementCtx): Item<V> {
@@ -50,10 +51,27 @@ function readField<V extends Values>(table: Table<V>, name: string, value: unkno
   if (words && (typeof value === "string" || typeof value === "number")) return String(value);
   const kind = (Object.keys(INSIDE) as Kind[]).find((candidate) => INSIDE[candidate] === unit);
   const reading = words ? undefined : fieldNumber(value, kind);
-  if (reading !== undefined && "value" in reading) return reading.value;
+  if (reading !== undefined && "value" in reading) return withinReach(table, name, reading.value, ctx);
   const takes = words ? "text" : `a number${unit === "" ? "" : ` in ${unit}`}`;
   const { wrong, set } = reading ?? { wrong: `it is ${presented(value)} and takes ${takes}`, set: takes };
   ctx.addIssue({ code: "custom", path: [name], message: wrong, params: { set } });
+  return Number.NaN;
+}
+
+/** How many times as large or small as all that are known a bought item may be. Ours: nothing that is sold is beyond. */
+const REACH = 10;
+
+/** Returns the number, complained of where no such item can be: a bearing of a kilometre, a pitch of nothing. */
+function withinReach<V extends Values>(table: Table<V>, name: string, value: number, ctx: z.RefinementCtx): number {
+  const known = table.rows.map((row) => row.values[name]).filter((one) => typeof one === "number");
+  const [least, most] = [Math.min(...known), Math.max(...known)];
+  const reach = Math.max(Math.abs(least), Math.abs(most)) * REACH;
+  const [from, to] = [least > 0 ? tidy(least / REACH) : least < 0 ? -reach : 0, most < 0 ? 0 : reach];
+  if (known.length === 0 || (value >= from && value <= to)) return value;
+  const unit = table.fields[name]?.unit ?? "";
+  const message = `${value}${unit === "" ? "" : ` ${unit}`} is beyond all that is sold`;
+  const params = { set: `a value from ${from} to ${to}${unit === "" ? "" : ` ${unit}`}` };
+  ctx.addIssue({ code: "custom", path: [name], message, params });
   return Number.NaN;
 }
 

@@ -149,7 +149,7 @@ test.skipIf(!existsSync("/dev/full"))("results that cannot be written down: one 
 });
 
 /** How often each way is interrupted; a longer hunt is `killed.test.ts`. */
-const ROUNDS = 4;
+const ROUNDS = 3;
 
 /** Sends a signal as soon as the run has begun to write, or after a while, and returns what it ended with. */
 function signalled(
@@ -180,7 +180,7 @@ describe.each([
     const states = [old, filesBelow(join(folder, "out"))].map((one) => JSON.stringify(one));
     const codes: (number | null | string)[] = [];
     for (let round = 0; round < ROUNDS; round++) {
-      codes.push(await signalled(folder, round % 2 === 0 ? next(file) : file, signal, 60 + round * 110));
+      codes.push(await signalled(folder, round % 2 === 0 ? next(file) : file, signal, 80 + round * 170));
       expect(states).toContain(JSON.stringify(filesBelow(join(folder, "out"))));
       expect(readdirSync(folder).filter((name) => name.startsWith("."))).toEqual([]);
     }

@@ -32,8 +32,8 @@ describe("files changed by chance", () => {
 });
 
 /** Files of one run of the program. */
-const BATCH = 8;
-const RUNS = 30;
+const BATCH = 14;
+const RUNS = 18;
 /** What the shell may be told: done, errors, usage, files. */
 const CODES = [0, 1, 2, 3];
 

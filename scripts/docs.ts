@@ -1,5 +1,6 @@
-import { writeFileSync } from "node:fs";
+import { mkdirSync, writeFileSync } from "node:fs";
 import { resolve } from "node:path";
+import { presetSchema, SUBJECTS } from "../src/presets/schema/preset-schema.ts";
 import { calculationsPage } from "./docs/calculations.ts";
 import { sourcesPage } from "./docs/sources.ts";
 
@@ -11,6 +12,15 @@ export const PAGES: Readonly<Record<string, () => string>> = {
 
 export const FOLDER = resolve(import.meta.dirname, "../docs");
 
+/** The schemas that editors check presets with, by file name. */
+export const SCHEMAS: Readonly<Record<string, () => string>> = Object.fromEntries(
+  SUBJECTS.map((subject) => [`${subject}.json`, () => `${JSON.stringify(presetSchema(subject), undefined, 1)}\n`]),
+);
+
+export const SCHEMA_FOLDER = resolve(import.meta.dirname, "../presets/schemas");
+
 if (process.argv[1] === import.meta.filename) {
   for (const [file, page] of Object.entries(PAGES)) writeFileSync(resolve(FOLDER, file), page());
+  mkdirSync(SCHEMA_FOLDER, { recursive: true });
+  for (const [file, schema] of Object.entries(SCHEMAS)) writeFileSync(resolve(SCHEMA_FOLDER, file), schema());
 }

@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import { resolve } from "node:path";
 import { describe, expect, test } from "vitest";
 import { TOPICS } from "../scripts/docs/topics.ts";
-import { FOLDER, PAGES } from "../scripts/docs.ts";
+import { FOLDER, PAGES, SCHEMA_FOLDER, SCHEMAS } from "../scripts/docs.ts";
 import { TABLES } from "../src/catalogue/index.ts";
 import { SOURCES } from "../src/core/bibliography.ts";
 import { CALCULATIONS } from "../src/mechanics/index.ts";
@@ -10,6 +10,10 @@ import { CALCULATIONS } from "../src/mechanics/index.ts";
 describe("pages that are written from the tables", () => {
   test.each(Object.entries(PAGES))("docs/%s is as `npm run docs` writes it", (file, page) => {
     expect(readFileSync(resolve(FOLDER, file), "utf8")).toBe(page());
+  });
+
+  test.each(Object.entries(SCHEMAS))("presets/schemas/%s is as `npm run docs` writes it", (file, schema) => {
+    expect(readFileSync(resolve(SCHEMA_FOLDER, file), "utf8")).toBe(schema());
   });
 
   test("every calculation stands under one topic, and nothing else does", () => {

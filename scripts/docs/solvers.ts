@@ -1,6 +1,6 @@
-import { SOLVER_WORDS } from "../../src/cli/explain/solver-words.ts";
 import type { Citation } from "../../src/core/bibliography.ts";
 import * as m from "../../src/mechanics/index.ts";
+import { SEARCHES } from "../../src/stage/searches.ts";
 import * as given from "./solver-givens.ts";
 
 /** A calculation that no single formula gives: a search, a list or a verdict. The pages and the kit read it. */
@@ -24,15 +24,7 @@ export interface Solver {
 
 export const SOLVERS: readonly Solver[] = [
   {
-    name: "belt-loop",
-    title: "Exact length, spans and wraps of a belt on 2 to 12 pulleys and idlers",
-    takes: "the nodes in the order the belt meets them, counter-clockwise: place in mm, pitch radius in mm, side",
-    gives: "length in mm, spans with their tangent points, wraps in deg",
-    how: SOLVER_WORDS["belt-loop"].how,
-    source: SOLVER_WORDS["belt-loop"].source,
-    valid:
-      "taut belt, each node visited once, at least two inside; pitch circles that overlap, a node that the belt does not " +
-      "touch, an order that it cannot meet, spans that cross or run through a node are refused by name",
+    ...SEARCHES["belt-loop"],
     examples: [
       {
         says: "40 and 40 teeth of 2 mm, 300 apart",
@@ -68,13 +60,7 @@ export const SOLVERS: readonly Solver[] = [
     ],
   },
   {
-    name: "slide-for-length",
-    title: "Where a pulley must slide for a belt length",
-    takes: "the nodes, the slide of one of them (direction in deg, ends in mm), the length in mm",
-    gives: "the place on the slide in mm, and how much a millimetre of slide changes the belt",
-    how: SOLVER_WORDS["slide-for-length"].how,
-    source: SOLVER_WORDS["slide-for-length"].source,
-    valid: "a slide that changes the belt by at least 0.2 mm per mm; others, and lengths out of reach, are refused",
+    ...SEARCHES["slide-for-length"],
     examples: [
       {
         says: "two of 40 teeth, 300 apart, a belt of 690",
@@ -237,13 +223,7 @@ export const SOLVERS: readonly Solver[] = [
     ],
   },
   {
-    name: "summed-pull",
-    title: "Pull of several spans on one shaft",
-    takes: "direction in deg and tension in N of each span",
-    gives: "pull in N and its direction in deg",
-    how: SOLVER_WORDS["summed-pull"].how,
-    source: SOLVER_WORDS["summed-pull"].source,
-    valid: "what is not a number is refused",
+    ...SEARCHES["summed-pull"],
     examples: [
       {
         says: "3 N to the right and 4 N up",
@@ -265,6 +245,22 @@ export const SOLVERS: readonly Solver[] = [
         says: "0.3, -0.1, 0.2 and 0.05 on the corners of a square: the twist that is left",
         computed: () => given.numberOf(m.tramPlane(given.probes(0.3, -0.1, 0.2, 0.05)), "worst"),
         printed: "0.1375",
+      },
+    ],
+  },
+  {
+    name: "tram-twist",
+    title: "Twist of a plate over four mounts",
+    takes: "places and heights of four probes or more, and the places of the four mounts, in mm",
+    gives: "how far each mount lies off the plane nearest to the four, and the largest of it, in mm",
+    how: "z = a + b u + c v + d u v by least squares, u along one side of the mounts and v across it; plate-twist of it",
+    source: "geometry",
+    valid: "probes that show the twist, as one near each mount does; others, and other than four mounts, are refused",
+    examples: [
+      {
+        says: "0.1, 0, 0.1 and 0 on the corners of a square",
+        computed: () => given.numberOf(m.tramTwist(given.probes(0.1, 0, 0.1, 0), given.probes(0, 0, 0, 0)), "worst"),
+        printed: "0.05",
       },
     ],
   },

@@ -49,6 +49,7 @@ export const TOPICS: readonly (readonly [title: string, names: readonly string[]
       "cantilever-slope",
       "cantilever-uniform-load",
       "simple-beam-deflection",
+      "simple-beam-load-sag",
       "simple-beam-uniform-load",
       "tied-bars",
       "beam-shear",

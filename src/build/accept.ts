@@ -1,43 +1,13 @@
 import { DEFECTS, type Defect, defect } from "../core/defects.ts";
 import type { Diagnostic } from "../core/diagnostic.ts";
 import { nearest } from "../core/nearest.ts";
+import { type Acceptance, forbiddenIn } from "../parts/acceptance.ts";
 import type { AnyFamily } from "../parts/family.ts";
 import { STAGE_DEFECTS } from "../stage/stage-defects.ts";
-import type { Acceptance } from "./request.ts";
 
 const GENERAL = Object.entries<Defect>(DEFECTS);
 /** Checks on the finished mesh, which every family has. */
 const MESH_CHECKS = GENERAL.filter(([, { excusable }]) => excusable).map(([name]) => name);
-/** Found on the finished mesh or in the file itself: no reason makes these right. */
-const NEVER = GENERAL.filter(([, { excusable }]) => !excusable).map(([name]) => name);
-
-/** Returns the diagnostics with every accepted error turned into a warning that repeats the reason. */
-export function applyAcceptance(
-  diagnostics: readonly Diagnostic[],
-  accept: readonly Acceptance[],
-  family: AnyFamily,
-): Diagnostic[] {
-  const forbidden = forbiddenIn(family);
-  const reasons = new Map(accept.filter(({ check }) => !forbidden.has(check)).map((one) => [one.check, one.because]));
-  return diagnostics.map((diagnostic) => {
-    const because = reasons.get(diagnostic.name);
-    if (because === undefined || diagnostic.level !== "error") return diagnostic;
-    return accepted(diagnostic, because);
-  });
-}
-
-const ACCEPTED = " (accepted: ";
-
-/** Returns an error as the warning that it becomes when somebody accepts it: the reason is repeated. */
-export function accepted(diagnostic: Diagnostic, because: string): Diagnostic {
-  return { ...diagnostic, level: "warning", says: `${diagnostic.says}${ACCEPTED}${because})` };
-}
-
-/** Returns what a message said before it was accepted. */
-export function saidBefore(says: string): string {
-  return says.split(ACCEPTED)[0] ?? says;
-}
-
 /** Returns an error for each acceptance that names no check of the family, or one that nobody may accept. */
 export function wrongAcceptances(accept: readonly Acceptance[], family: AnyFamily): Diagnostic[] {
   const forbidden = forbiddenIn(family);
@@ -52,10 +22,6 @@ export function wrongAcceptances(accept: readonly Acceptance[], family: AnyFamil
       refused(index, `${check} is no check of a ${family.name}`, nearest(check, known) ?? "the name a message printed"),
     ];
   });
-}
-
-function forbiddenIn(family: AnyFamily): ReadonlySet<string> {
-  return new Set([...NEVER, ...family.checks.filter((check) => check.neverAccepted).map(({ name }) => name)]);
 }
 
 /** Returns whether an error was accepted: such a part is marked. */

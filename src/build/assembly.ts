@@ -26,7 +26,8 @@ export function assemblyKey({ stage, parts }: Pick<Assembled, "stage" | "parts">
 
 /**
  * Tests the assembled machine for clashes and for gaps too small. `earlier` is believed where it is of the same
- * machine. A plan from which no part could be derived has nothing to put together, and gives undefined.
+ * machine. A plan from which no part could be derived has nothing to put together, and gives undefined; so has one of
+ * which things were left out, since the others stand elsewhere with them.
  */
 export async function testedAssembly(
   machine: Assembled,
@@ -34,7 +35,7 @@ export async function testedAssembly(
   version: string,
   kernel: Promise<Kernel>,
 ): Promise<TestedAssembly | undefined> {
-  if (machine.parts.length === 0) return undefined;
+  if (machine.parts.length === 0 || machine.stage.partly === true) return undefined;
   const key = assemblyKey(machine, version);
   if (earlier?.key === key) return earlier;
   return { key, found: assemblyFaults(machine.stage, machine.printer, await kernel) };

@@ -30,7 +30,17 @@ const HELD = 0.6;
 const PLANE: readonly string[] = ["beltPlane", "hub", "washers", "label"];
 /** What is only checked, never drawn. */
 const LOADS: readonly string[] = [
-  ...["axialLoad", "lightestLoad", "beltPull", "crashForce", "bearingToNut", "stageLowest", "nutFloat"],
+  ...[
+    "axialLoad",
+    "lightestLoad",
+    "steadyLoad",
+    "otherSink",
+    "beltPull",
+    "crashForce",
+    "bearingToNut",
+    "stageLowest",
+    "nutFloat",
+  ],
   ...["placeTemperature", "beltSpans"],
 ];
 

@@ -1,10 +1,11 @@
 import { defect } from "../core/defects.ts";
 import { count, type Diagnostic, hasErrors } from "../core/diagnostic.ts";
 import type { Kernel } from "../geometry/kernel.ts";
+import { applyAcceptance } from "../parts/acceptance.ts";
 import type { Design } from "../parts/family.ts";
 import type { Piece } from "../parts/piece.ts";
 import type { Printer } from "../printing/printer.ts";
-import { acceptedAny, applyAcceptance, wrongAcceptances } from "./accept.ts";
+import { acceptedAny, wrongAcceptances } from "./accept.ts";
 import { shortHash } from "./hash.ts";
 import { type PieceResult, type PieceWork, pieceResult } from "./piece-work.ts";
 import type { Request } from "./request.ts";

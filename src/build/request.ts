@@ -1,11 +1,6 @@
+import type { Acceptance } from "../parts/acceptance.ts";
 import type { AnyFamily } from "../parts/family.ts";
 import type { Printer } from "../printing/printer.ts";
-
-/** An error that the user takes on, by name and with a reason. */
-export interface Acceptance {
-  readonly check: string;
-  readonly because: string;
-}
 
 /** One part to make: parsed, nothing left to look up. */
 export interface Request {

@@ -1,6 +1,7 @@
 import { hasErrors, type Path } from "../core/diagnostic.ts";
 import { FAMILIES } from "../parts/index.ts";
 import type { Printer } from "../printing/printer.ts";
+import { acceptedOf } from "../stage/acceptance.ts";
 import type { PlacedPart, Plan, Stage } from "../stage/index.ts";
 import type { AssemblyFault } from "./clash/index.ts";
 import { shortHash } from "./hash.ts";
@@ -43,7 +44,7 @@ function partOf(owner: PlacedPart, request: Request, version: string, companion:
   return { owner, companion, request, designed, hash, key };
 }
 
-function requestOf({ name, family, parameters }: PlacedPart, { accept }: Plan, { printer, calibrated }: Printing) {
+function requestOf({ name, family, parameters }: PlacedPart, plan: Plan, { printer, calibrated }: Printing) {
   const own = FAMILIES.find((one) => one.name === family);
   if (own === undefined) throw new Error(`a stage asks for a ${family}, which does not exist`);
   // Parameters that the family has read before read as themselves, unless they hold bought items.
@@ -54,7 +55,7 @@ function requestOf({ name, family, parameters }: PlacedPart, { accept }: Plan, {
     parameters: parsed.success ? parsed.data : parameters,
     printer,
     calibrated,
-    accept: accept.filter(({ part }) => part === name).map(({ check, because }) => ({ check, because })),
+    accept: acceptedOf(plan, name),
   };
 }
 

@@ -12,7 +12,9 @@ export interface Arguments {
 }
 
 const FLAGS = ["json", "quiet", "force", "dry-run", "help", "version"];
-const VALUES = ["output", "set", "printer", "preset", "probe", "color"];
+/** Answers to what `new` asks. */
+const ANSWERS = ["name", "units", "screws", "bar", "plate", "lift", "loops", "from"];
+const VALUES = ["output", "set", "printer", "preset", "probe", "spring", "color", ...ANSWERS];
 const ALIASES = { output: "o", quiet: "q", help: "h" } as const;
 
 /** Returns the command line as command, operands, flags and values; throws a trouble that names the right flag. */

@@ -1,6 +1,7 @@
 import { resolve } from "node:path";
 import type { Path } from "../core/diagnostic.ts";
 import { unresolved } from "../parts/complaints.ts";
+import { inCurrentFormat } from "../presets/formats.ts";
 import { locatedIn } from "../presets/preset-file.ts";
 import { readPrinterPreset } from "../presets/printer-preset.ts";
 import { type Located, readYaml, type YamlFile } from "../presets/read.ts";
@@ -34,8 +35,9 @@ export function loadPrinter(path: string): Calibration {
 }
 
 function calibration(path: string, text: string): Calibration {
-  const { value, complaints } = readPrinterPreset(readYaml(path, text));
-  return { printer: value, calibrated: true, messages: complaints };
+  const file = inCurrentFormat(readYaml(path, text));
+  const { value, complaints } = readPrinterPreset(file);
+  return { printer: value, calibrated: true, messages: [...(file.notes ?? []), ...complaints] };
 }
 
 /** Absolute paths inside the working folder are shown as the user would type them. */

@@ -18,6 +18,32 @@ const SET = [
 const PRINTER = ["--printer file", "the printer's calibration, instead of the one the preset names"] as const;
 
 export const COMMANDS: Readonly<Record<string, Help>> = {
+  new: {
+    summary: "a preset to fill in, with what to measure and how; asks when on a terminal",
+    examples: [
+      "tramwright new screw-foot",
+      "tramwright new stage --screws 3 --bar '30x30 slot 8' --plate '400 x 300' -o my-stage.yaml",
+      "tramwright new stage --units in --plate '12 x 10' --loops 2",
+      "tramwright new wheel-plate --set wheels=3 --set load='4 lbf' -o -",
+      "tramwright new printer --name 'bench printer, PETG'",
+      "tramwright new --from old-carriage.yaml -o carriage.yaml",
+    ],
+    usage: "tramwright new <family, stage or printer>, or new --from <preset>",
+    options: [
+      ["-o, --output file", "the file to write, - for standard output (default: <name>.yaml)"],
+      ["--name name", "what it is called"],
+      ["--set key=value", "a parameter of the part, or a setting of the printer; may be repeated"],
+      ["--units mm|in", "stage: what bare lengths are in"],
+      ["--screws 2|3|4", "stage: lead screws that carry it"],
+      ["--bar row", "stage: the bar, a row of tramwright stock bars"],
+      ["--plate width x depth", "stage: size of the plate"],
+      ["--lift height", "stage: how far it rises"],
+      ["--loops 1|2", "stage: one belt round all screws, or two (with 3 screws)"],
+      ["--from file", "brings a preset up to date: keys by today's names, those it lacks as comments, all else kept"],
+      ["--force", "replaces a file that is there"],
+      ...SHARED,
+    ],
+  },
   make: {
     summary: "derive, check, build, verify and write parts, or all of a stage",
     examples: [
@@ -70,6 +96,7 @@ export const COMMANDS: Readonly<Record<string, Help>> = {
     usage: "tramwright tram <plan of a stage> --probe x,y,height ...",
     options: [
       ["--probe x,y,height", "three or more; positive where the plate is high; in the plan's unit"],
+      ["--spring mount=length", "how long the spring of a mount is now; left out, as long as set"],
       SET,
       PRINTER,
       ...SHARED,
@@ -79,6 +106,12 @@ export const COMMANDS: Readonly<Record<string, Help>> = {
     summary: "the families of parts; one family: parameters, dimensions, checks; or the printer, or a stage",
     examples: ["tramwright parts", "tramwright parts tram-mount", "tramwright parts stage"],
     usage: "tramwright parts [family, printer or stage]",
+    options: SHARED,
+  },
+  schema: {
+    summary: "JSON Schema of presets, for editors that complete and check them while you type",
+    examples: ["tramwright schema screw-foot", "tramwright schema stage > stage.json"],
+    usage: "tramwright schema <family, stage or printer>",
     options: SHARED,
   },
   explain: {

@@ -1,5 +1,5 @@
 import { partFindings } from "../build/part-findings.ts";
-import { strangeAcceptances, withAcceptances } from "../build/stage-accept.ts";
+import { strangeAcceptances } from "../build/stage-accept.ts";
 import { type Printing, type StagePart, stageParts } from "../build/stage-parts.ts";
 import type { Diagnostic } from "../core/diagnostic.ts";
 import { blocksOf } from "../presets/plan-blocks.ts";
@@ -8,7 +8,6 @@ import { locatedIn } from "../presets/preset-file.ts";
 import type { Located, YamlFile } from "../presets/read.ts";
 import { readStagePreset, type StagePreset, stageFileSchema, usualAt } from "../presets/stage-preset.ts";
 import { UNCALIBRATED } from "../printing/printer.ts";
-import { wrongReferences } from "../stage/frame/references.ts";
 import { deriveStage, type PrinterOf, type Stage } from "../stage/index.ts";
 import { type Calibration, calibrationOf, loadPrinter } from "./calibration.ts";
 import type { LoadOptions, Target } from "./load.ts";
@@ -43,9 +42,11 @@ export function loadStage({ target, file: written }: Target, options: StageOptio
   const { value: preset, complaints } = readStagePreset(file);
   if (preset === undefined) return { file: file.name, machine: undefined, messages: complaints, locate };
   const printers = printersOf(file, target, preset, options.printer);
-  const wrong = [...complaints, ...printers.messages];
+  const wrong = [...(file.notes ?? []), ...complaints, ...printers.messages];
   if (wrong.some(({ diagnostic }) => diagnostic.level === "error")) {
-    const messages = [...wrong, ...wrongReferences(preset.plan).map(locate)];
+    const noPrinter = printers.messages.length > 0 ? [["printers"]] : [];
+    const { diagnostics } = deriveStage(preset.plan, printerOf(printers), [...preset.unread, ...noPrinter]);
+    const messages = [...wrong, ...diagnostics.map(locate)];
     return { file: file.name, machine: undefined, messages, locate };
   }
   const machine = machineOf(preset, printers.printing, options.version);
@@ -53,10 +54,15 @@ export function loadStage({ target, file: written }: Target, options: StageOptio
 }
 
 function machineOf(preset: StagePreset, printing: (family: string) => Printing, version: string): Machine {
-  const printer: PrinterOf = (family) => printing(family).printer;
-  const stage = withAcceptances(deriveStage(preset.plan, printer));
+  const printer = printerOf({ printing });
+  const stage = deriveStage(preset.plan, printer);
   return { preset, stage, parts: stageParts(stage, printing, version), printer };
 }
+
+const printerOf =
+  ({ printing }: Pick<Printers, "printing">): PrinterOf =>
+  (family) =>
+    printing(family).printer;
 
 /** What arithmetic found: of the machine, of its parts, and what nobody measured. */
 function findingsOf({ preset, stage, parts }: Machine): Diagnostic[] {

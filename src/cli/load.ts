@@ -2,6 +2,7 @@ import type { Request } from "../build/request.ts";
 import type { Diagnostic } from "../core/diagnostic.ts";
 import type { AnyFamily } from "../parts/family.ts";
 import { FAMILIES } from "../parts/index.ts";
+import { inCurrentFormat } from "../presets/formats.ts";
 import { type PartPreset, parseParameters, readPartPreset } from "../presets/part-preset.ts";
 import { kindOf, locatedIn, slugFrom } from "../presets/preset-file.ts";
 import { type Located, readYaml, type YamlFile } from "../presets/read.ts";
@@ -38,7 +39,7 @@ export function readTarget(target: string): Target {
   const family = FAMILIES.find(({ name }) => name === target);
   if (family !== undefined && !exists(target)) return { target, family, file: emptyFile(target) };
   if (!exists(target) && target !== "-" && !/[./\\]/.test(target)) throw trouble(unknownTarget(target));
-  const file = readYaml(target === "-" ? "standard input" : target, readText(target));
+  const file = inCurrentFormat(readYaml(target === "-" ? "standard input" : target, readText(target)));
   return { target, file, family: undefined };
 }
 
@@ -55,11 +56,14 @@ export function load({ target, file, family }: Target, options: LoadOptions): Lo
     return complete(file, preset, target, options);
   }
   const { value, complaints } = readPartPreset(file);
-  if (value === undefined)
-    return { file: file.name, request: undefined, messages: complaints, locate: (one) => locatedIn(file, one) };
+  const { notes = [] } = file;
+  if (value === undefined) {
+    const messages = [...notes, ...complaints];
+    return { file: file.name, request: undefined, messages, locate: (one) => locatedIn(file, one) };
+  }
   const rest = complete(file, value, target, options);
   const request = complaints.length > 0 ? undefined : rest.request;
-  return { ...rest, request, messages: [...complaints, ...rest.messages] };
+  return { ...rest, request, messages: [...notes, ...complaints, ...rest.messages] };
 }
 
 function complete(file: YamlFile, preset: PartPreset, target: string, { set, printer }: LoadOptions): Loaded {

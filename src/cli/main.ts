@@ -70,6 +70,7 @@ async function main(argv: readonly string[]): Promise<void> {
     version: TRAMWRIGHT_VERSION,
     environment: process.env,
     terminal,
+    person: terminal && process.stdin.isTTY === true && process.stderr.isTTY === true,
     write,
     kernelCode: () => begun ?? compileKernel(),
   });

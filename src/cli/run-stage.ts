@@ -26,7 +26,9 @@ export function runTram(args: Arguments, io: Io, version: string): number {
   if (plan === undefined || more.length > 0) throw trouble("tram takes the plan of one stage, and --probe x,y,height");
   if (probes.length < 3) throw trouble(`tram needs three probes or more, and there are ${probes.length}`);
   const machine = machineOf(stageOf(plan, args, version), io);
-  return machine === undefined ? EXIT.errors : tram(machine, { probes, json: args.flags.has("json") }, io);
+  return machine === undefined
+    ? EXIT.errors
+    : tram(machine, { probes, springs: args.values.spring ?? [], json: args.flags.has("json") }, io);
 }
 
 /** Runs `compare`: two plans, or one with what `--set` makes of it. Returns the exit code. */

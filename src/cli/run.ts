@@ -16,6 +16,8 @@ export interface World {
   readonly version: string;
   readonly environment: Readonly<Record<string, string | undefined>>;
   readonly terminal: boolean;
+  /** Whether somebody sits there who can be asked: words come from a terminal and go to one. */
+  readonly person: boolean;
   readonly write: Pick<Io, "out" | "err">;
   /** Compiles the kernel's wasm file, or hands out what was begun when the program started. */
   readonly kernelCode: () => Promise<WebAssembly.Module>;
@@ -52,6 +54,11 @@ async function dispatch(args: Arguments, io: Io, world: World): Promise<number> 
         operands[0] === undefined ? { json } : { family: operands[0], json },
         io,
       );
+    case "schema":
+      atMost(operands, 1, command);
+      return (await import("./commands/schema.ts")).schema(operands[0], io);
+    case "new":
+      return await (await import("./run-new.ts")).runNew(args, io, world);
     case "explain":
       return (await import("./run-explain.ts")).runExplain(args, io, world.version);
     case "report":

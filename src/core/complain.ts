@@ -1,4 +1,5 @@
 import * as z from "zod";
+import type { Kind } from "./quantity.ts";
 import type { Unit } from "./unit.ts";
 
 /** What every parameter says about itself; it travels in the zod schema's metadata. */
@@ -15,6 +16,22 @@ export interface ParameterMeta {
   /** Name of the family, when the value is a block of its parameters. */
   readonly family?: string;
 }
+
+/** What a schema asks of a value in its own code, as data: for whoever must tell others what is allowed. */
+export interface Limits {
+  /** What a number measures, when text with a unit stands for it as well. */
+  readonly kind?: Kind;
+  readonly min?: number;
+  readonly max?: number;
+  readonly whole?: boolean;
+  /** The regular expression of a text. */
+  readonly pattern?: string;
+  /** The most entries that a map of things by their names may have. */
+  readonly most?: number;
+}
+
+/** The limits of each schema that has any. */
+export const LIMITS = z.registry<Limits>();
 
 /** What a complaint of a schema carries, in its `params`, for the message layer to print. */
 export interface ComplaintParams {

@@ -34,6 +34,13 @@ export const DEFECTS = {
     excusable: false,
     more: "tramwright explain printer",
   },
+  "preset-of-older-format": {
+    what: "a preset was written for an older version of the format, and is read as one of today's",
+    why: "some keys have other names now; what is not known by its old name either is told by itself",
+    set: "format: as it is today, with the keys as they are called now",
+    excusable: false,
+    more: "tramwright parts <family>",
+  },
   "typical-value-not-measured": {
     what: "bought items are taken at the sizes usually sold, and nobody has said they were measured",
     why: "makers differ by some tenths of a millimetre, and the print follows the number",

@@ -87,6 +87,9 @@ function unknownRow<V extends Values>(table: Table<V>, key: string, ctx: z.Refin
   return complain(ctx, `${key} is not in the table of ${table.name}`, { set }, path);
 }
 
+/** The table of each schema of a bought item. */
+export const TABLE_OF = z.registry<{ readonly table: Table }>();
+
 /**
  * A bought item: the key of a row, or a map with `row` and the fields that differ from it, and `measured: true` (or a
  * list of fields) when those were measured on the item in hand.
@@ -102,6 +105,7 @@ export function hardware<V extends Values>(table: Table<V>, meaning: string) {
       const found = findRow(table, String(typed));
       return found === undefined ? unknownRow(table, String(typed), ctx) : itemOf(found);
     })
+    .register(TABLE_OF, { table: table as unknown as Table })
     .register(z.globalRegistry, {
       symbol: "",
       unit: "",

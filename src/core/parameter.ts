@@ -1,10 +1,10 @@
 import * as z from "zod";
-import { complain, type ParameterMeta, presented } from "./complain.ts";
+import { complain, LIMITS, type ParameterMeta, presented } from "./complain.ts";
 import { nearest } from "./nearest.ts";
 import { INSIDE, type Kind, readQuantity } from "./quantity.ts";
 
-export { type ComplaintParams, type ParameterMeta, presented } from "./complain.ts";
-export { hardware } from "./hardware.ts";
+export { type ComplaintParams, LIMITS, type Limits, type ParameterMeta, presented } from "./complain.ts";
+export { hardware, TABLE_OF } from "./hardware.ts";
 
 // A schema reads a handful of files in one run: compiling its reader first costs more than it saves.
 z.config({ jitless: true });
@@ -39,6 +39,7 @@ function quantity(kind: Kind, spec: Spec) {
       }
       return value;
     })
+    .register(LIMITS, { kind, min: spec.min, max: spec.max })
     .register(z.globalRegistry, {
       symbol: spec.symbol,
       unit,
@@ -71,6 +72,7 @@ export function plainNumber(spec: Spec & { readonly whole?: boolean }) {
       }
       return value;
     })
+    .register(LIMITS, { min: spec.min, max: spec.max, whole: spec.whole ?? true })
     .register(z.globalRegistry, {
       symbol: spec.symbol,
       unit: "",
@@ -108,15 +110,23 @@ export function flag(symbol: string, meaning: string) {
 
 /** A short text that may be engraved: letters, digits, blank and . - + only. */
 export function label(symbol: string, meaning: string, longest = 16) {
+  const letters = new RegExp(`^[A-Za-z0-9 .+-]{0,${longest}}$`);
   return z
     .string("expected a short text in quotation marks")
     .transform((text, ctx): string => {
-      if (text.length <= longest && /^[A-Za-z0-9 .+-]*$/.test(text)) return text;
+      if (letters.test(text)) return text;
       return complain(ctx, `${presented(text)} cannot be engraved`, {
         set: `at most ${longest} of the letters A to Z, digits, blank, . - +`,
       });
     })
+    .register(LIMITS, { pattern: letters.source })
     .register(z.globalRegistry, { symbol, unit: "", description: meaning } satisfies ParameterMeta);
+}
+
+/** Returns the schema with what its value means, for schemas that are made of others. */
+export function meaning<Schema extends z.ZodType>(schema: Schema, description: string): Schema {
+  z.globalRegistry.add(schema, { symbol: "", unit: "", description } satisfies ParameterMeta);
+  return schema;
 }
 
 /** Returns what a parameter says about itself, through defaults and optionals. */

@@ -87,6 +87,7 @@ import { setScrewHold } from "./set-screw-hold.ts";
 import { shaftPull } from "./shaft-pull.ts";
 import { shrinkScale } from "./shrink-scale.ts";
 import { simpleBeamDeflection } from "./simple-beam-deflection.ts";
+import { simpleBeamLoadSag } from "./simple-beam-load-sag.ts";
 import { simpleBeamUniformLoad } from "./simple-beam-uniform-load.ts";
 import { slippedToothTilt } from "./slipped-tooth-tilt.ts";
 import { slotBoltWindow } from "./slot-bolt-window.ts";
@@ -232,6 +233,7 @@ export * from "./shaft-pull.ts";
 export * from "./shim-for-seat.ts";
 export * from "./shrink-scale.ts";
 export * from "./simple-beam-deflection.ts";
+export * from "./simple-beam-load-sag.ts";
 export * from "./simple-beam-uniform-load.ts";
 export * from "./slide-for-length.ts";
 export * from "./slipped-tooth-tilt.ts";
@@ -267,6 +269,7 @@ export * from "./tied-bars.ts";
 export * from "./torque-limit.ts";
 export * from "./tram-moves.ts";
 export * from "./tram-plane.ts";
+export * from "./tram-twist.ts";
 export * from "./trapezoidal-thread.ts";
 export * from "./triangle-height.ts";
 export * from "./two-pulley-centres.ts";
@@ -372,6 +375,7 @@ export const CALCULATIONS = [
   shaftPull,
   shrinkScale,
   simpleBeamDeflection,
+  simpleBeamLoadSag,
   simpleBeamUniformLoad,
   slippedToothTilt,
   slotBoltWindow,

@@ -24,7 +24,8 @@ export function screwsInStep(screws: readonly DrivenScrew[]): { readonly lift: n
   const lift = liftOf(first);
   for (const screw of others) {
     if (Math.abs(liftOf(screw) - lift) > 1e-9 * lift) {
-      return { refused: `${screw.name} lifts ${liftOf(screw)} mm per motor turn, ${first.name} ${lift} mm` };
+      const [own, wanted] = inWords(liftOf(screw), lift);
+      return { refused: `${screw.name} lifts ${own} mm per motor turn, ${first.name} ${wanted} mm` };
     }
     if (screw.hand !== first.hand) return { refused: `${screw.name} and ${first.name} are not of the same hand` };
     if (screw.inside !== first.inside) {
@@ -34,6 +35,14 @@ export function screwsInStep(screws: readonly DrivenScrew[]): { readonly lift: n
     }
   }
   return Number.isFinite(lift) ? { lift } : { refused: "the lift is too large to hold" };
+}
+
+/** Four places, or as many as tell the two apart. */
+function inWords(one: number, other: number): [string, string] {
+  const written = (places: number): [string, string] =>
+    [one, other].map((value) => String(Number(value.toFixed(places)))) as [string, string];
+  const short = written(4);
+  return short[0] === short[1] ? written(12) : short;
 }
 
 function liftOf({ lead, motorTeeth, screwTeeth }: DrivenScrew): number {

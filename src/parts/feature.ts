@@ -22,8 +22,8 @@ export function relocated(feature: Feature, place: (solid: Solid) => Solid): Fea
   return {
     adds: feature.adds.map(place),
     cuts: feature.cuts.map(place),
-    keepOuts: feature.keepOuts.map(({ name, body, roomy }) => ({
-      name,
+    keepOuts: feature.keepOuts.map(({ body, roomy, ...keepOut }) => ({
+      ...keepOut,
       body: place(body),
       ...(roomy === undefined ? {} : { roomy: place(roomy) }),
     })),

@@ -9,6 +9,8 @@ export interface KeepOut {
   readonly body: Solid;
   /** The larger body that is a warning to enter; absent when there is no such limit. */
   readonly roomy?: Solid;
+  /** A head, washer or nut at its own size, which is there in the assembled machine: not the way to it. */
+  readonly fastener?: true;
 }
 
 /** A face that must really touch: how much of it is drawn, and where to look for it on the finished mesh. */

@@ -1,38 +1,46 @@
 import * as z from "zod";
 import type { Diagnostic } from "../core/diagnostic.ts";
 import { nearest } from "../core/nearest.ts";
+import { meaning } from "../core/parameter.ts";
 import { complaintsOf, unresolved } from "../parts/complaints.ts";
 import type { AnyFamily } from "../parts/family.ts";
 import { FAMILIES } from "../parts/index.ts";
-import { format, locatedIn, type Read, slug, wrongFile } from "./preset-file.ts";
+import { format, locatedIn, printerPath, type Read, slug, wrongFile } from "./preset-file.ts";
 import type { YamlFile } from "./read.ts";
 
 const NAMES = FAMILIES.map((family) => family.name);
 
-const schema = z.strictObject({
+/** The outer keys of a part's file; the family reads its parameters. */
+export const partFileSchema = z.strictObject({
   format,
-  part: z.string(`expected one of ${NAMES.join(", ")}`),
+  part: meaning(z.string(`expected one of ${NAMES.join(", ")}`), "the family of the part"),
   name: slug("name").optional(),
-  printer: z.string("expected the path of a printer file").optional(),
-  parameters: z.record(z.string(), z.unknown(), "expected parameters, one on each line below it").default({}),
-  accept: z
-    .array(
-      z.strictObject(
-        {
-          check: z.string("expected the name of a check"),
-          because: z.string("expected a reason in words").min(8),
-        },
+  printer: printerPath.optional(),
+  parameters: meaning(
+    z.record(z.string(), z.unknown(), "expected parameters, one on each line below it"),
+    "what was measured and chosen; what is left out takes its default",
+  ).default({}),
+  accept: meaning(
+    z
+      .array(
+        z.strictObject(
+          {
+            check: meaning(z.string("expected the name of a check"), "the name of the defect"),
+            because: meaning(z.string("expected a reason in words").min(8), "why it may stay, in words"),
+          },
+          {
+            error: ({ code }) =>
+              code === "invalid_type" ? "expected { check: <its name>, because: <reason> }" : undefined,
+          },
+        ),
         {
           error: ({ code }) =>
-            code === "invalid_type" ? "expected { check: <its name>, because: <reason> }" : undefined,
+            code === "invalid_type" ? "expected a list of { check: ..., because: ... }" : undefined,
         },
-      ),
-      {
-        error: ({ code }) => (code === "invalid_type" ? "expected a list of { check: ..., because: ... }" : undefined),
-      },
-    )
-    .max(20)
-    .default([]),
+      )
+      .max(20),
+    "errors that are made all the same, each with a reason",
+  ).default([]),
 });
 
 /** A part as somebody wrote it down: its family is known, its parameters are not yet parsed. */
@@ -52,8 +60,10 @@ export function readPartPreset(file: YamlFile): Read<PartPreset> {
   if (file.complaints.length > 0) return { value: undefined, complaints: file.complaints };
   const wrong = wrongFile(file, "part");
   if (wrong !== undefined) return { value: undefined, complaints: [locatedIn(file, wrong)] };
-  const parsed = schema.safeParse(file.data);
-  const outer = parsed.success ? [] : complaintsOf(parsed.error, { schema, data: file.data, under: [] });
+  const parsed = partFileSchema.safeParse(file.data);
+  const outer = parsed.success
+    ? []
+    : complaintsOf(parsed.error, { schema: partFileSchema, data: file.data, under: [] });
   const { part, name, printer, parameters, accept } = parsed.success ? parsed.data : salvage(file.data);
   const family = FAMILIES.find((candidate) => candidate.name === part);
   const strange = family === undefined && part !== undefined ? [unknownFamily(part)] : [];
@@ -62,7 +72,7 @@ export function readPartPreset(file: YamlFile): Read<PartPreset> {
 }
 
 /** Returns what can still be used of a preset whose outer keys are wrong somewhere. */
-function salvage(data: unknown): Partial<z.output<typeof schema>> & Pick<PartPreset, "parameters" | "accept"> {
+function salvage(data: unknown): Partial<z.output<typeof partFileSchema>> & Pick<PartPreset, "parameters" | "accept"> {
   const { part, printer, parameters } = (typeof data === "object" && data !== null ? data : {}) as Record<
     string,
     unknown

@@ -1,6 +1,6 @@
 import * as z from "zod";
 import type { Diagnostic, Path } from "../core/diagnostic.ts";
-import { presented } from "../core/parameter.ts";
+import { LIMITS, meaning, presented } from "../core/parameter.ts";
 import { unresolved } from "../parts/complaints.ts";
 import { FAMILIES } from "../parts/index.ts";
 import { type Located, TOP, type YamlFile } from "./read.ts";
@@ -8,18 +8,30 @@ import { type Located, TOP, type YamlFile } from "./read.ts";
 /** The only format there is so far. */
 export const FORMAT = 1;
 
-export const format = z.literal(FORMAT, `expected ${FORMAT}, the version of the format`);
+export const format = meaning(
+  z.literal(FORMAT, `expected ${FORMAT}, the version of the format`),
+  "version of the format of this file",
+);
+
+/** Where the file of a printer is. */
+export const printerPath = meaning(
+  z.string("expected the path of a printer file"),
+  "path of the printer's file, from the folder of this one",
+);
 
 /** File names are made of these, so that no preset can reach out of the output folder. */
 const SLUG = /^[a-z0-9][a-z0-9-]{0,59}$/;
 
 /** A name that files and folders may have; the cure repeats `key`. */
-export const slug = (key: string) =>
-  z.string("expected a name in small letters").superRefine((text, ctx) => {
+export const slug = (key: string) => {
+  const checked = z.string("expected a name in small letters").superRefine((text, ctx) => {
     if (SLUG.test(text)) return;
     const message = `${presented(text)} is no name for files: those have only small letters, digits and hyphens, at most 60`;
     ctx.addIssue({ code: "custom", message, params: { set: `${key}: ${slugFrom(text)}` } });
   });
+  const description = "its name, which names the files: small letters, digits and hyphens, at most 60";
+  return meaning(checked.register(LIMITS, { pattern: SLUG.source }), description);
+};
 
 /** Returns the nearest name that files may have. */
 export function slugFrom(text: string): string {
@@ -91,8 +103,8 @@ function newerFormat(file: YamlFile): Diagnostic | undefined {
   if (!Number.isInteger(format) || Number(format) <= FORMAT) return undefined;
   return unresolved(
     ["format"],
-    `format ${format} is newer than this program, which reads format ${FORMAT}`,
-    "a newer tramwright",
+    `format ${format} is newer than this program, which reads formats up to ${FORMAT}`,
+    `a newer tramwright, one that reads format ${format}; tramwright --version tells which this is`,
   );
 }
 

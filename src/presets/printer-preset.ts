@@ -1,14 +1,19 @@
 import * as z from "zod";
 import type { DefectName } from "../core/defects.ts";
+import { meaning } from "../core/parameter.ts";
 import { complaintsOf } from "../parts/complaints.ts";
 import { type Printer, printerSchema } from "../printing/printer.ts";
 import { format, locatedIn, type Read, wrongFile } from "./preset-file.ts";
 import type { YamlFile } from "./read.ts";
 
-const schema = z.strictObject({
+/** The outer keys of a printer's file. */
+export const printerFileSchema = z.strictObject({
   format,
-  printer: z.string("expected the printer's name"),
-  settings: z.record(z.string(), z.unknown(), "expected settings, one on each line below it"),
+  printer: meaning(z.string("expected the printer's name"), "name of the printer, its nozzle and material"),
+  settings: meaning(
+    z.record(z.string(), z.unknown(), "expected settings, one on each line below it"),
+    "what was read off the slicer and measured on a test piece",
+  ),
 });
 
 /** Returns the calibration in a YAML file, with every complaint about it. */
@@ -16,9 +21,9 @@ export function readPrinterPreset(file: YamlFile): Read<Printer> {
   if (file.complaints.length > 0) return { value: undefined, complaints: file.complaints };
   const wrong = wrongFile(file, "printer");
   if (wrong !== undefined) return { value: undefined, complaints: [locatedIn(file, wrong)] };
-  const outer = schema.safeParse(file.data);
+  const outer = printerFileSchema.safeParse(file.data);
   if (!outer.success) {
-    const complaints = complaintsOf(outer.error, { schema, data: file.data, under: [] });
+    const complaints = complaintsOf(outer.error, { schema: printerFileSchema, data: file.data, under: [] });
     return { value: undefined, complaints: complaints.map((one) => locatedIn(file, one)) };
   }
   const parsed = printerSchema.safeParse(outer.data.settings);

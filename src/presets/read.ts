@@ -1,13 +1,17 @@
 import {
   type Document,
   isMap,
+  isPair,
   isScalar,
   isSeq,
   LineCounter,
   type Node,
   parseDocument,
   parse as parseYaml,
+  type Scalar,
+  visit,
   type YAMLError,
+  type YAMLMap,
 } from "yaml";
 import type { DefectName } from "../core/defects.ts";
 import type { Diagnostic, Path } from "../core/diagnostic.ts";
@@ -43,6 +47,8 @@ export interface YamlFile {
   readonly data: unknown;
   readonly place: (path: Path) => Place | undefined;
   readonly complaints: readonly Located[];
+  /** What is to be told of the file beside its errors. */
+  readonly notes?: readonly Located[];
 }
 
 const NOTATION = "key: value, one per line, indented by blanks, text with : or # in quotation marks";
@@ -55,6 +61,7 @@ export function readYaml(name: string, text: string): YamlFile {
   const excess = excessIn(text);
   if (excess !== undefined) return broken(name, excess.says, excess.set, plainPlace(text, excess.from, excess.to));
   const lines = new LineCounter();
+  const twice: Located[] = [];
   try {
     const document = parseDocument(text, { lineCounter: lines, version: "1.2", uniqueKeys: false, strict: true });
     const at = (from: number, to: number) => placeAt(text, lines, from, to);
@@ -63,8 +70,15 @@ export function readYaml(name: string, text: string): YamlFile {
     );
     const faults = faultsIn(document).map(({ from, to, says, set }) => complaint(name, says, set, at(from, to)));
     const complaints = [...notation, ...faults];
+    visit(document, {
+      // The library compares each key with each other one, which takes long in a long map.
+      Map: (_, map, around) => {
+        for (const twin of twins(map)) twice.push(twinComplaint(name, twin, pathOf([...around, map]), at));
+      },
+    });
     const data: unknown = complaints.length > 0 ? undefined : document.toJS({ maxAliasCount: MOST_ALIASES });
-    return { name, text, data, complaints, place: (path) => locate(document, path, at) };
+    const all = [...complaints, ...twice];
+    return { name, text, data, complaints: all, place: (path) => locate(document, path, at) };
   } catch {
     return broken(name, "the file cannot be read", NOTATION);
   }
@@ -77,6 +91,44 @@ export function readValue(text: string): unknown {
   } catch {
     return text;
   }
+}
+
+interface Twin {
+  readonly first: Scalar;
+  readonly second: Scalar;
+}
+
+/** Returns the keys of a map that are there already, each with the first of them. */
+function twins({ items }: YAMLMap): Twin[] {
+  const seen = new Map<string, Scalar>();
+  return items.flatMap(({ key }) => {
+    if (!isScalar(key)) return [];
+    // A number and the same number as text are one key of the data.
+    const first = seen.get(String(key.value));
+    if (first === undefined) seen.set(String(key.value), key);
+    return first === undefined ? [] : [{ first, second: key }];
+  });
+}
+
+function twinComplaint(file: string, { first, second }: Twin, path: Path, at: At): Located {
+  const [says, set] = yamlWords("DUPLICATE_KEY");
+  const line = placeOf(first, at)?.line;
+  const where = `${presentedKey(second)}: ${says}, first in line ${line ?? 1}`;
+  const { diagnostic, place } = complaint(file, where, set, placeOf(second, at) ?? TOP);
+  const why = "only one of two things of one name can be meant, and nothing says which";
+  return { file, place, diagnostic: { ...diagnostic, path: [...path, String(second.value)], why } };
+}
+
+const presentedKey = ({ value }: Scalar) => String(value).slice(0, 40);
+
+/** Returns the keys and numbers that lead from the top to the last of nodes that lie in one another. */
+function pathOf(around: readonly unknown[]): Path {
+  return around.flatMap((node, index): Path => {
+    const next = around[index + 1];
+    if (isPair(node))
+      return next !== undefined && next === node.value ? [String((node.key as Scalar | null)?.value)] : [];
+    return isSeq(node) && next !== undefined ? [node.items.indexOf(next)] : [];
+  });
 }
 
 type At = (from: number, to: number) => Place;

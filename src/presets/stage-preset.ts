@@ -5,17 +5,18 @@ import { metaOf } from "../core/parameter.ts";
 import { complaintsOf, unresolved } from "../parts/complaints.ts";
 import { FAMILIES } from "../parts/index.ts";
 import { schemaAt } from "../parts/schema-walk.ts";
-import { type Plan, planSchema } from "../stage/index.ts";
+import { type Plan, planSchema, type Unread } from "../stage/index.ts";
 import { inInches } from "./inches.ts";
 import { blocksOf } from "./plan-blocks.ts";
-import { format, locatedIn, type Read, slug, wrongFile } from "./preset-file.ts";
+import { format, locatedIn, printerPath, type Read, slug, wrongFile } from "./preset-file.ts";
 import type { Located, YamlFile } from "./read.ts";
+import { readableOf } from "./readable.ts";
 
 /** The file of a stage: what the plan holds, and what the file itself is. */
 export const stageFileSchema = z.strictObject({
   format,
   stage: slug("stage"),
-  printer: z.string("expected the path of a printer file").optional(),
+  printer: printerPath.optional(),
   ...planSchema.shape,
 });
 
@@ -28,26 +29,49 @@ export interface StagePreset {
   readonly plan: Plan;
   /** The file's data as they were read, lengths with their units. */
   readonly data: unknown;
+  /** Where the file was not understood: what the plan has there was not typed so. */
+  readonly unread: Unread;
 }
 
 /** More complaints than these are counted only: a file that is wrong all over needs no list of it. */
 const MOST = 60;
 
+const NOWHERE = { at: [0, 0], size: [100, 100], mounts: {} };
+
+/** What stands for what a plan must have and was not understood; nothing is told of it. */
+const HOLES: Readonly<Record<string, unknown>> = {
+  format: 1,
+  stage: "unread",
+  bars: {},
+  screws: {},
+  loops: {},
+  motor: { at: NOWHERE.at, pulleys: [{ loop: "none" }] },
+  "motor.at": NOWHERE.at,
+  "motor.pulleys": [{ loop: "none" }],
+  plate: NOWHERE,
+  "plate.at": NOWHERE.at,
+  "plate.size": NOWHERE.size,
+  "plate.mounts": NOWHERE.mounts,
+};
+
 /**
- * Returns the plan in a YAML file, with every complaint about its keys and values. Where unknown keys are all that is
- * wrong the plan is there too, without them, so that what names nothing is told in the same run.
+ * Returns the plan in a YAML file, with every complaint about its keys and values. Where only single things of it are
+ * wrong the plan is there too, with what is usual in their place or without them, so that what is wrong with the rest
+ * is told in the same run; `unread` names them.
  */
 export function readStagePreset(file: YamlFile): Read<StagePreset> {
-  if (file.complaints.length > 0) return { value: undefined, complaints: file.complaints };
+  if (file.data === undefined && file.complaints.length > 0) return { value: undefined, complaints: file.complaints };
   const wrong = wrongFile(file, "stage");
-  if (wrong !== undefined) return { value: undefined, complaints: [locatedIn(file, wrong)] };
+  if (wrong !== undefined) return { value: undefined, complaints: [...file.complaints, locatedIn(file, wrong)] };
   const data = inUnit(file.data as Record<string, unknown>);
   const parsed = stageFileSchema.safeParse(data);
   const outer = parsed.success ? [] : complaintsOf(parsed.error, { schema: stageFileSchema, data, under: [] });
   const strange = [...unknownPrinters(data), ...blocksOf(stageFileSchema, data).flatMap(blockComplaints)];
-  const value = parsed.success ? parsed.data : withoutStrangers(parsed.error, data);
-  const complaints = located(file, [...outer, ...strange]);
-  return { value: value === undefined ? undefined : presetOf(value, data), complaints };
+  const complaints = [...file.complaints, ...located(file, [...outer, ...strange])];
+  const read = parsed.success ? { value: parsed.data, without: [] } : readableOf(stageFileSchema, data, HOLES);
+  if (read === undefined) return { value: undefined, complaints };
+  const told = complaints.map(({ diagnostic }) => diagnostic.path).filter((path) => path.length > 0);
+  return { value: { ...presetOf(read.value, data), unread: [...told, ...read.without] }, complaints };
 }
 
 function inUnit(data: Record<string, unknown>): Record<string, unknown> {
@@ -57,18 +81,6 @@ function inUnit(data: Record<string, unknown>): Record<string, unknown> {
 
 function presetOf({ format: _, stage: name, printer, ...plan }: z.output<typeof stageFileSchema>, data: unknown) {
   return { name, printer, printers: plan.printers, plan, data };
-}
-
-/** Returns the plan without the keys that nobody knows; undefined where something else is wrong as well. */
-function withoutStrangers({ issues }: z.ZodError, data: unknown): z.output<typeof stageFileSchema> | undefined {
-  const copy = structuredClone(data);
-  for (const issue of issues) {
-    if (issue.code !== "unrecognized_keys") return undefined;
-    const holder = issue.path.reduce<unknown>((at, step) => (at as Record<PropertyKey, unknown>)[step], copy);
-    for (const key of issue.keys) delete (holder as Record<string, unknown>)[key];
-  }
-  const parsed = stageFileSchema.safeParse(copy);
-  return parsed.success ? parsed.data : undefined;
 }
 
 const NAMES = FAMILIES.map(({ name }) => name);

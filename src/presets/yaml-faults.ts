@@ -1,7 +1,6 @@
 import { type Document, isAlias, isCollection, isPair, isScalar, type Node, visit, type YAMLMap } from "yaml";
 import { spelled, unprintableIn } from "../core/unprintable.ts";
 import { DEEPEST, type Excess, tooDeep } from "./yaml-limits.ts";
-import { yamlWords } from "./yaml-words.ts";
 
 /** A preset needs few references; a chain of them is how a small file becomes a huge one. */
 export const MOST_ALIASES = 16;
@@ -62,19 +61,12 @@ function holdsAlias(node: Node): boolean {
   return found;
 }
 
-/** Tells of keys that stand there twice, as text and number or otherwise, and of those that are no words. */
+/** Tells of keys that are no words, or that the data cannot hold. */
 function keyFaults({ items }: YAMLMap, tell: (node: unknown, says: string, set: string) => void): void {
-  const seen = new Set<string>();
   for (const { key, value } of items) {
     if (isAlias(key)) continue;
-    if (!isScalar(key) || key.value === null) {
-      tell(key ?? value, "a key is no word", "key: value, one per line");
-      continue;
-    }
-    const word = String(key.value);
-    // The library compares each key with each other one, which takes long in a long map.
-    if (seen.has(word)) tell(key, ...yamlWords("DUPLICATE_KEY"));
-    else if (word === FORBIDDEN) tell(key, `${FORBIDDEN} is not a key of any preset`, "the file without it");
-    seen.add(word);
+    if (!isScalar(key) || key.value === null) tell(key ?? value, "a key is no word", "key: value, one per line");
+    else if (String(key.value) === FORBIDDEN)
+      tell(key, `${FORBIDDEN} is not a key of any preset`, "the file without it");
   }
 }

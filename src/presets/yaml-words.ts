@@ -14,7 +14,7 @@ const WORDS: Readonly<Record<NotationFault, readonly [says: string, set: string]
   BAD_SCALAR_START: ["text cannot begin with this sign", QUOTES],
   BLOCK_AS_IMPLICIT_KEY: ["a second colon stands on the line", `one key on each line; ${QUOTES}`],
   BLOCK_IN_FLOW: ["a block begins inside brackets", "all of it inside the brackets, parted by commas"],
-  DUPLICATE_KEY: ["this key is there twice", "each key once"],
+  DUPLICATE_KEY: ["this key is there twice", "another name for one of the two, or one of them left out"],
   IMPOSSIBLE: ["this cannot be read", "key: value, one per line"],
   KEY_OVER_1024_CHARS: ["a key is far too long", "key: value, one per line"],
   MISSING_CHAR: ["a colon, comma, blank or closing mark is missing", "key: value, and every bracket and quote closed"],

@@ -38,6 +38,9 @@ export interface Topic {
   readonly diagnostics: readonly Diagnostic[];
 }
 
+/** What a topic says that cannot be worked out. */
+export const NOTHING: Topic = { sections: [], diagnostics: [] };
+
 type Words = Pick<Fact, "key" | "label"> & { readonly limit?: Limit | undefined };
 
 /** Returns a result of a calculation as a fact, or the calculation's refusal. */

@@ -63,6 +63,8 @@ export interface FootChoice {
   readonly seatOverDatum: number;
   /** Ring under the bearing, 0 for none. */
   readonly shim: number;
+  /** How far each newton along the screw makes the seat sink after years, mm; 0 where it carries nothing. */
+  readonly give: number;
   /** Height of the belt's middle on this pulley over the datum, after printing and shims. */
   readonly plane: number;
   /** How far that is over the plane of the loop. */
@@ -124,13 +126,21 @@ export interface LoopChoice {
   readonly gaps: readonly BeltGap[];
 }
 
+/** What each screw carries at one time, N; on four screws at most and at least. */
+export interface SharedLoad {
+  readonly name: string;
+  readonly shares: Readonly<Record<string, number>>;
+  readonly least: Readonly<Record<string, number>>;
+  /** Whether a person leans on the plate; what lasts leaves these out. */
+  readonly leaned: boolean;
+}
+
 /** Weights and their shares on the screws, N, by name of the case and of the screw. */
 export interface LoadCases {
   readonly weight: number;
-  readonly cases: readonly { readonly name: string; readonly shares: Readonly<Record<string, number>> }[];
-  /** The largest and smallest share of each screw over all cases. */
+  readonly cases: readonly SharedLoad[];
+  /** The largest share of each screw over all cases. */
   readonly worst: Readonly<Record<string, number>>;
-  readonly least: Readonly<Record<string, number>>;
   /** Force of the motor at stall on one screw, taken by all of them together, N. */
   readonly crash: number;
 }
@@ -147,4 +157,6 @@ export interface Stage {
   readonly sections: readonly Section[];
   /** Their paths lead into the plan. */
   readonly diagnostics: readonly Diagnostic[];
+  /** Whether things were left out since the plan, or its file, does not say what they are. */
+  readonly partly?: boolean;
 }

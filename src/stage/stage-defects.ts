@@ -37,6 +37,12 @@ export const STAGE_DEFECTS = {
     set: "hub: of both pulleys so that the toothed ends meet, or commonFlange: false",
     excusable: false,
   },
+  "motor-pulley-bore-off-shaft": {
+    what: "the bore of a pulley on the motor is not as wide as the motor's shaft is thick",
+    why: "what is too narrow does not go on, what is too wide runs out of true and slips on the flat",
+    set: "a pulley with the bore of the shaft, and bore: as it is sold",
+    excusable: false,
+  },
   "motor-shaft-too-short": {
     what: "the motor's shaft ends inside the toothed part, or below the set screws, of a pulley on it",
     why: "what does not sit on the shaft wobbles or slips under the belt's pull",

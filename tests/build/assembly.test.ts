@@ -1,6 +1,5 @@
 import { describe, expect, test } from "vitest";
 import { type Assembled, assemblyKey, type TestedAssembly, testedAssembly } from "../../src/build/assembly.ts";
-import { withAcceptances } from "../../src/build/stage-accept.ts";
 import { forbidden, stageParts } from "../../src/build/stage-parts.ts";
 import { FAMILIES } from "../../src/parts/index.ts";
 import { bodiesOf } from "../../src/stage/bodies/index.ts";
@@ -16,7 +15,7 @@ const MARGINAL = { push: 200 };
 const STRAY = { bars: { stray: { bar: "20x20 slot 6", from: [100, 85, -15], to: [200, 85, -15] } } };
 
 function machineOf(changes: Readonly<Record<string, unknown>> = {}) {
-  const stage = withAcceptances(deriveStage(widePlan(changes), () => printing.printer));
+  const stage = deriveStage(widePlan(changes), () => printing.printer);
   return { stage, parts: stageParts(stage, () => printing, "1"), printer: () => printing.printer };
 }
 
@@ -77,10 +76,15 @@ describe("what was found before", () => {
     expect(new Set(keys).size).toBe(keys.length);
   });
 
-  test("is nothing where nothing was derived: there is no machine to put together", async () => {
-    const lost = machineOf({ screws: { A: { bar: "nowhere" } } });
-    expect(lost.parts).toEqual([]);
-    expect(await tested(lost)).toBeUndefined();
+  test("is nothing where things were left out of the machine, or no part could be derived", async () => {
+    const partly = machineOf({ screws: { A: { bar: "nowhere" } } });
+    expect(partly.stage.partly).toBe(true);
+    expect(partly.parts.map(({ owner }) => owner.name)).not.toContain("foot-a");
+    expect(partly.parts.length).toBeGreaterThan(0);
+    expect(await tested(partly)).toBeUndefined();
+    const whole = machineOf();
+    expect(whole.stage.partly).toBe(false);
+    expect(await tested({ ...whole, parts: [] })).toBeUndefined();
   });
 });
 

@@ -1,9 +1,10 @@
 import { describe, expect, test } from "vitest";
 import { designPart, make } from "../../src/build/make.ts";
-import type { Acceptance, Request } from "../../src/build/request.ts";
+import type { Request } from "../../src/build/request.ts";
 import { verifyPiece } from "../../src/build/verify-piece.ts";
 import { disc, opening, rectangle, without } from "../../src/geometry/profile.ts";
 import { cylinder, moved, prism, type Solid } from "../../src/geometry/solid.ts";
+import type { Acceptance } from "../../src/parts/acceptance.ts";
 import { FAMILIES } from "../../src/parts/index.ts";
 import type { Piece } from "../../src/parts/piece.ts";
 import { thumbWheel } from "../../src/parts/thumb-wheel/index.ts";

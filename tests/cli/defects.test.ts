@@ -5,9 +5,10 @@ import { explain } from "../../src/cli/commands/explain.ts";
 import { parts } from "../../src/cli/commands/parts.ts";
 import { printerFields } from "../../src/cli/explain/parameter-page.ts";
 import { CALCULATION_DEFECTS } from "../../src/core/calculation-defects.ts";
-import { DEFECTS } from "../../src/core/defects.ts";
+import { DEFECTS, type Defect } from "../../src/core/defects.ts";
 import { HOW_TO_MEASURE, TEST_PIECE_SKETCH } from "../../src/printing/calibration.ts";
 import { UNCALIBRATED } from "../../src/printing/printer.ts";
+import { STAGE_DEFECTS } from "../../src/stage/stage-defects.ts";
 import { collect, document, expectReadable } from "./collect.ts";
 
 const page = (what: string) => collect((io) => explain({ what, json: false }, io, UNCALIBRATED));
@@ -45,6 +46,12 @@ describe("a defect that is no family's own", () => {
       ({ kind }) => kind === "defect",
     );
     expect(data).toMatchObject({ name, ...defect });
+  });
+
+  test.each(Object.entries<Defect>(STAGE_DEFECTS))("%s of a machine tells how a plan accepts it", (name, defect) => {
+    const said = page(name).join(" ").replace(/\s+/g, " ");
+    const line = `accept: [{ part: stage, check: ${name}, because: <reason> }] in a plan`;
+    expect(said).toContain(defect.excusable ? line : "excuse none: accept: in a plan does not lift it");
   });
 
   test("one that a family checks as well is told for both", () => {

@@ -8,6 +8,7 @@ import { explain } from "../../src/cli/commands/explain.ts";
 import { parts as partsCommand } from "../../src/cli/commands/parts.ts";
 import { report } from "../../src/cli/commands/report.ts";
 import { tram } from "../../src/cli/commands/tram.ts";
+import type { Io } from "../../src/cli/io.ts";
 import type { Machine } from "../../src/cli/load-stage.ts";
 import { sectionLines } from "../../src/cli/section-lines.ts";
 import { readYaml } from "../../src/presets/read.ts";
@@ -112,7 +113,40 @@ describe("tram", () => {
       "mount one: stays, the plate is brought level with it",
       "mount two: lower 0.19 mm = 0.24 turn (2.4 marks), clockwise seen from below",
       "mount three: stays, it is level",
+      "travel left as if the springs were as long as set: two 16.00 mm, 3.00 mm to each side; --spring",
+      "two=<length> counts from what it is now",
     ]);
+  });
+
+  test("counts what is left of the travel from the length that a spring has now", () => {
+    const plan = {};
+    const with_ = (high: string, springs: readonly string[]) => (io: Io) =>
+      tram(machine({}, plan), { probes: ["200,130,0", `560,130,${high}`, "380,430,0"], springs, json: true }, io);
+    const moves = document<{ moves: { mount: string; left: object; measured: boolean }[] }>(with_("0.5", ["two=14"]));
+    // Set to 16 with 3 mm to each side: 13 to 19.
+    expect(moves.moves[1]).toMatchObject({ mount: "two", spring: 14, measured: true, left: { up: 5, down: 1 } });
+    expect(troubleOf(with_("2", ["two=14"]))).toContain("mount two would have to move -2 mm, 1 beyond its range");
+    expect(collect(with_("2", ["two=15 mm"])).join()).toContain('"move": -2');
+    expect(troubleOf(with_("0", ["two=30"]))).toContain("is 30.00 mm long, outside its travel of 13.00 to 19.00 mm");
+    expect(troubleOf(with_("0", ["tow=13"]))).toContain("the plate has no mount tow; the nearest is two");
+    expect(troubleOf(with_("0", ["two"]))).toContain("write mount=length");
+  });
+
+  test("four mounts: the twist as a number, and which mounts stand high", () => {
+    const mounts = { three: { at: [200, 430] }, four: { at: [560, 430], type: "free", bar: "arm-back" } };
+    const four = (heights: readonly number[]) =>
+      of(
+        ["200,130", "560,130", "560,430", "200,430"].map((at, index) => `${at},${heights[index]}`),
+        { plate: { mounts } },
+      );
+    // (0.1 - 0 + 0.3 - 0) / 4 = 0.1.
+    const said = four([0.1, 0, 0.3, 0]).join(" ");
+    expect(said).toContain(
+      "twist: one and four 0.1 mm over the plane nearest to all four mounts, two and three as much",
+    );
+    expect(four([0.1, 0.2, 0.1, 0]).join(" ")).toContain("lie in a plane within 0.01 mm: no twist");
+    const three = of(["200,130,0", "560,130,0.1", "380,430,0"], { plate: { mounts } }).join(" ");
+    expect(three).toContain("the twist over the four mounts is not known: a twist needs 4 probes or more");
   });
 
   test("a low mount is raised, counter-clockwise; a bolt that is turned from above has no marks", () => {
@@ -124,7 +158,7 @@ describe("tram", () => {
 
   test("what lies off a plane is told as what stays", () => {
     const said = of(["200,130,0", "560,130,0", "200,430,0", "560,430,0.2"]);
-    expect(said.at(-1)).toBe("the probes lie up to 0.05 mm off a plane: that stays");
+    expect(said).toContain("the probes lie up to 0.05 mm off a plane: that stays");
   });
 
   test("probes are in the plan's unit, or in their own", () => {
@@ -174,7 +208,16 @@ describe("compare", () => {
   function choice(part: PlacedPart, seat: number, candidates: FootChoice["candidates"]): FootChoice {
     const [first] = candidates;
     return {
-      ...{ screw: "A", loop: "low", bar: "front", hub: first?.hub ?? "down", seat, seatOverDatum: seat, shim: 0 },
+      ...{
+        screw: "A",
+        loop: "low",
+        bar: "front",
+        hub: first?.hub ?? "down",
+        seat,
+        seatOverDatum: seat,
+        shim: 0,
+        give: 0,
+      },
       ...{ plane: 0, residual: 0, candidates, part },
     };
   }

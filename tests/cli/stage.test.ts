@@ -6,6 +6,7 @@ import { oneBuilder } from "../../src/build/piece-work.ts";
 import { makeStages } from "../../src/cli/commands/make-stage.ts";
 import { isTrouble, painter } from "../../src/cli/io.ts";
 import { readTarget } from "../../src/cli/load.ts";
+import { withReason } from "../../src/stage/acceptance.ts";
 import type { PlacedPart, Stage } from "../../src/stage/index.ts";
 import { kernel } from "../support/kernel.ts";
 import { WIDE } from "../support/plans.ts";
@@ -41,7 +42,10 @@ let machines = 0;
 /** The machine has these parts and nothing to complain of, unless told. */
 function machineWith(parts: Stage["parts"], diagnostics: Stage["diagnostics"] = []): void {
   machines++;
-  added.change = (stage) => ({ ...(stage as Stage), parts, diagnostics });
+  added.change = (stage) => {
+    const { plan } = stage as Stage;
+    return { ...(stage as Stage), parts, diagnostics: diagnostics.map((one) => withReason(one, plan)) };
+  };
 }
 
 beforeEach(() => machineWith([spacer("spacer-a"), knob]));

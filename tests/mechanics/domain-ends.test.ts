@@ -44,6 +44,10 @@ const BEAMS: Ends[] = [
   ends(m.simpleBeamDeflection, { force: 24, length: 10, modulus: 5, inertia: 200 }, { sag: 0.5 }, [
     [{ force: 48 }, TENTH],
   ]),
+  ends(m.simpleBeamLoadSag, { force: 24, at: 5, length: 10, modulus: 5, inertia: 200 }, { sag: 0.5 }, [
+    [{ force: 48 }, TENTH],
+    [{ at: 10.001 }, "the load lies beyond the second support"],
+  ]),
   ends(m.simpleBeamUniformLoad, { load: 3.84, length: 10, modulus: 5, inertia: 200 }, { sag: 0.5 }, [
     [{ load: 7.68 }, TENTH],
   ]),

@@ -80,6 +80,12 @@ test.each<[string, fc.Arbitrary<unknown>]>([
   ["summed pull", fc.array(fc.record({ direction: any, tension: any }), { maxLength: 4 }).map(m.summedPull)],
   ["tram plane", fc.array(probe, { maxLength: 6 }).map(m.tramPlane)],
   ["tram moves", fc.tuple(plane, fc.array(mount, { maxLength: 4 }), name).map((given) => m.tramMoves(...given))],
+  [
+    "tram twist",
+    fc
+      .tuple(fc.array(probe, { maxLength: 6 }), fc.array(point, { maxLength: 5 }))
+      .map((given) => m.tramTwist(...given)),
+  ],
   ["friendly layers", fc.tuple(any, any, any).map((given) => m.friendlyLayers(...given))],
 ])("%s gives finite numbers or a reason, whatever it is given", (_, outcomes) => {
   fc.assert(

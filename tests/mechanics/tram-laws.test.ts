@@ -74,6 +74,51 @@ describe("tramming", () => {
     expect(sound(m.tramPlane(square)).worst).toBeCloseTo(Math.abs(twist), 12);
   });
 
+  test("twist of four mounts, probed anywhere: (h1 - h2 + h3 - h4) / 4 on a rectangle however it is turned", () => {
+    fc.assert(
+      fc.property(between(-0.5, 0.5), between(-0.01, 0.01), between(0, 360), (twist, slope, turn) => {
+        const [c, s] = [Math.cos((turn * Math.PI) / 180), Math.sin((turn * Math.PI) / 180)];
+        const turned = ({ x, y }: m.Point) => ({ x: x * c - y * s + 40, y: x * s + y * c - 25 });
+        // A surface straight along both sides (hyperbolic paraboloid) that is `twist` high at (200, 150).
+        const height = ({ x, y }: m.Point) => 0.1 + slope * x - slope * y + (twist * x * y) / (200 * 150);
+        const places = [
+          { x: 180, y: 130 },
+          { x: -170, y: 120 },
+          { x: -160, y: -140 },
+          { x: 150, y: -100 },
+          { x: 30, y: 60 },
+        ];
+        const probes = places.map((at) => ({ ...turned(at), height: height(at) }));
+        const rectangle = [
+          { x: 200, y: 150 },
+          { x: 200, y: -150 },
+          { x: -200, y: 150 },
+          { x: -200, y: -150 },
+        ];
+        const { off, worst } = sound(m.tramTwist(probes, rectangle.map(turned)));
+        [1, -1, -1, 1].forEach((sign, index) => {
+          expect(off[index]).toBeCloseTo(sign * twist, 9);
+        });
+        const [first, second, fourth, third] = rectangle.map(height) as [number, number, number, number];
+        expect(worst).toBeCloseTo(Math.abs(one(m.plateTwist, "twist", { first, second, third, fourth })), 9);
+      }),
+      { seed },
+    );
+    const flat = corners.slice(0, 4).map((at) => ({ ...at, height: 0 }));
+    const cross = [
+      { x: 100, y: 0, height: 0 },
+      { x: -100, y: 0, height: 0 },
+      { x: 0, y: 100, height: 0 },
+      { x: 0, y: -100, height: 0 },
+    ];
+    expect(m.tramTwist(cross, corners.slice(0, 4))).toHaveProperty(
+      "refused",
+      expect.stringMatching(/leave the twist open/),
+    );
+    expect(m.tramTwist(flat, corners.slice(0, 3))).toHaveProperty("refused");
+    expect(m.tramTwist(flat.slice(1), corners.slice(0, 4))).toHaveProperty("refused");
+  });
+
   test("after the moves the mounts are level, and clockwise lowers", () => {
     const mount = (name: string, x: number, y: number) => ({ name, x, y, pitch: 0.8, up: 3, down: 3 });
     const mounts = [mount("fixed", 0, 0), mount("slot", 0, 400), mount("free", 300, 0)];

@@ -134,6 +134,17 @@ describe.skipIf(!CCX)("cross bars", () => {
     });
   });
 
+  test("sag under a load anywhere", () => {
+    every(50, (roll) => {
+      const [section, length, force] = [bar(roll), roll.between(200, 900), roll.between(5, 200)];
+      const at = length * roll.between(0.05, 0.95);
+      const loads = [{ node: 1, way: "up", amount: -force }] as const;
+      const held = [resting(0), resting(2)];
+      const there = solveGrid({ ...along([0, at, length], section), springs: [], held, loads })[1];
+      close(one(m.simpleBeamLoadSag, "sag", { ...section, force, at, length }), -(there?.up ?? 0));
+    });
+  });
+
   test("sag at the middle, even load; a strip of plate is such a bar", () => {
     every(44, (roll) => {
       const [length, width, thickness] = [roll.between(200, 500), roll.between(20, 100), roll.between(3, 12)];

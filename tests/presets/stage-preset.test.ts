@@ -76,18 +76,43 @@ describe("the plan of a stage", () => {
     expect(new Set(found.map(({ at }) => at)).size).toBe(5);
   });
 
-  test("with unknown keys only, the rest of the plan is there, so that its names can be looked up", () => {
+  test("with single things wrong the rest of the plan is there, with what was not understood", () => {
     const { value, complaints: found } = read(GOOD.replace("lift: 220", "lfit: 220"));
     expect(found).toHaveLength(1);
     expect(value?.plan.travel.lift).toBe(200);
-    expect(read(GOOD.replace("hub: down", "hub: dwon")).value).toBeUndefined();
+    expect(value?.unread).toContainEqual(["travel", "lfit"]);
+    const word = read(GOOD.replace("hub: down", "hub: dwon")).value;
+    expect(word?.plan.motor.pulleys).toMatchObject([{ loop: "low", hub: "up" }, { loop: "high" }]);
+    expect(word?.unread).toContainEqual(["motor", "pulleys", 0, "hub"]);
+    const screw = read(GOOD.replace("length: 420\n    bar: front\n  B", "length: far\n    bar: front\n  B")).value;
+    expect(Object.keys(screw?.plan.screws ?? {})).toEqual(["B", "C"]);
+    expect(screw?.unread).toContainEqual(["screws", "A"]);
   });
 
-  test("a key that stands there twice is told at the second", () => {
-    const [found, ...more] = complaints(GOOD.replace("  lift: 220", "  lift: 220\n  lift: 230"));
+  test("a key that stands there twice is told at the second, with the line of the first; the second is read", () => {
+    const text = GOOD.replace("  lift: 220", "  lift: 220\n  lift: 230");
+    const [found, ...more] = complaints(text);
     expect(more).toEqual([]);
-    expect(found?.says).toBe("this key is there twice");
+    expect(found?.says).toMatch(/^lift: this key is there twice, first in line \d+$/);
     expect(found?.line).toContain("lift: 230");
+    expect(read(text).value?.plan.travel.lift).toBe(230);
+    expect(read(text).value?.unread).toEqual([["travel", "lift"]]);
+  });
+
+  test("whatever one value is replaced by, what is read of the plan has only what the file has", () => {
+    const lines = GOOD.split("\n");
+    const line = fc.integer({ min: 2, max: lines.length - 2 });
+    fc.assert(
+      fc.property(line, fc.constantFrom("[", "true", "-1e9", '""', "{}", "none", "[1, 2, 3, 4]"), (at, odd) => {
+        const text = lines
+          .map((one, index) => (index === at ? one.replace(/(:|-) ?.*$/, `$1 ${odd}`) : one))
+          .join("\n");
+        const { value, complaints: found } = read(text);
+        if (value === undefined) expect(found.length).toBeGreaterThan(0);
+        else for (const name of Object.keys(value.plan.screws)) expect(text).toContain(`${name}:`);
+      }),
+      { numRuns: 150 },
+    );
   });
 });
 

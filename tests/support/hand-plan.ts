@@ -47,7 +47,7 @@ const HAND = {
       two: { at: [560, 130], type: "slot", bar: "arm-front" },
       three: { at: [380, 430], type: "free", bar: "arm-back" },
     },
-    heater: { size: [300, 220], power: "400 W", volts: 230 },
+    heater: { size: [300, 200], power: "400 W", volts: 230 },
   },
   carriages: {
     left: { post: "post-left", arms: ["arm-front", "arm-back"] },

@@ -108,6 +108,7 @@ function footOf(
     seat: derived.seat,
     seatOverDatum: derived.seat,
     shim: derived.shim,
+    give: derived.sink / derived.thrust,
     plane: derived.plane,
     residual: derived.plane - wanted,
     candidates: [],

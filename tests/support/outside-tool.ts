@@ -1,12 +1,17 @@
 import { execFileSync, spawnSync } from "node:child_process";
 
-/** Programs from outside the project that tests compare with, and the Debian package of each. */
-const PACKAGES = { admesh: "admesh", ccx: "calculix-ccx", units: "units" } as const;
+/** Programs from outside the project that tests compare with or type at, and the Debian package of each. */
+const PACKAGES = { admesh: "admesh", ccx: "calculix-ccx", units: "units", python3: "python3" } as const;
 
 type Tool = keyof typeof PACKAGES;
 
 /** How each tells its version; to ccx any other word is the name of a job, for which it leaves files behind. */
-const VERSION: Readonly<Record<Tool, string>> = { admesh: "--version", ccx: "-v", units: "--version" };
+const VERSION: Readonly<Record<Tool, string>> = {
+  admesh: "--version",
+  ccx: "-v",
+  units: "--version",
+  python3: "--version",
+};
 
 /**
  * Returns whether a program is on this machine. Where it is not, its tests are skipped and say so, because the README

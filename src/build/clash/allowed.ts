@@ -22,6 +22,13 @@ export const ALLOWED: readonly Allowed[] = [
   { kinds: ["bearing", "part"], which: "own", room: "press", why: "a bearing may be pressed into its pocket" },
   { kinds: ["bar", "part"], which: "any", room: "slots", why: "keys stand in the slots of bars, which are not drawn" },
   { kinds: ["bar", "wheel"], which: "own", room: "skin", why: "V wheels run in the grooves of their post" },
+  { kinds: ["nut", "screw"], which: "own", why: "the screw stands in the thread of its nut, which is not drawn" },
+  { kinds: ["idler", "idler-axle"], which: "own", why: "the axle stands in the idler's bore, which is not drawn" },
+  { kinds: ["eccentric", "axle"], which: "own", why: "the axle stands in the eccentric's bore, which is not drawn" },
+  { kinds: ["tram-bolt", "plate"], which: "own", why: "the bolt stands in its hole of the plate, which is not drawn" },
+  { kinds: ["tram-bolt", "spring"], which: "own", why: "the bolt stands inside the coils, which are drawn filled" },
+  { kinds: ["tram-bolt", "washer"], which: "own", why: "the bolt stands in the holes of washers, which are not drawn" },
+  { kinds: ["tram-bolt", "thumb-wheel"], which: "own", why: "the bolt stands in the wheel's nut, which is not drawn" },
   { kinds: ["wheel", "axle"], which: "own", why: "the axle stands in the wheel's bearings, whose bore is not drawn" },
 ];
 

@@ -1,10 +1,10 @@
 import type { Diagnostic, Path } from "../../core/diagnostic.ts";
 import type { Kernel } from "../../geometry/kernel.ts";
+import { saidBefore } from "../../parts/acceptance.ts";
+import { withReason } from "../../stage/acceptance.ts";
 import { type Body, bodiesOf } from "../../stage/bodies/index.ts";
 import type { Plan, PrinterOf, Stage } from "../../stage/index.ts";
 import { stageDefect } from "../../stage/stage-defects.ts";
-import { saidBefore } from "../accept.ts";
-import { withReason } from "../stage-accept.ts";
 import { type Clash, clashesOf } from "./clashes.ts";
 import { type Narrow, narrowGaps } from "./gaps.ts";
 

@@ -8,7 +8,7 @@ import type { Stage } from "../../stage/index.ts";
 import { calculationPage } from "../explain/calculation-page.ts";
 import { checkPage } from "../explain/check-page.ts";
 import { defectPages } from "../explain/defect-page.ts";
-import { factNames, factPages } from "../explain/fact-page.ts";
+import { factNames, factPages, searchPages } from "../explain/fact-page.ts";
 import { hanging } from "../explain/hanging.ts";
 import { knownNames } from "../explain/known-names.ts";
 import { nearestWords } from "../explain/nearest-words.ts";
@@ -106,7 +106,16 @@ function pagesOf({ prefix, name }: Asked, args: ExplainArgs, printer: Printer): 
   const calculations = CALCULATIONS.filter((one) => one.name === name).map(calculationPage);
   const sources = Object.hasOwn(SOURCES, name) ? [sourcePage(name as SourceKey)] : [];
   const printers = name === PRINTER ? [printerPage()] : [];
-  return [...own, ...defectPages(name), ...calculations, ...sources, ...printers, ...settings, ...pointerPages(name)];
+  return [
+    ...own,
+    ...defectPages(name),
+    ...calculations,
+    ...searchPages(name),
+    ...sources,
+    ...printers,
+    ...settings,
+    ...pointerPages(name),
+  ];
 }
 
 /** Every family that is meant, worked out: the one before the point, else that of the preset, else all. */

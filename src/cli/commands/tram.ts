@@ -1,7 +1,9 @@
-import { isRefusal } from "../../core/calculation.ts";
+import { isRefusal, type Refusal } from "../../core/calculation.ts";
+import { nearest } from "../../core/nearest.ts";
 import { readQuantity } from "../../core/quantity.ts";
 import { type TramMove, tramMoves } from "../../mechanics/tram-moves.ts";
 import { type Probe, tramPlane } from "../../mechanics/tram-plane.ts";
+import { type TramTwist, tramTwist } from "../../mechanics/tram-twist.ts";
 import type { Plan } from "../../stage/index.ts";
 import { hanging } from "../explain/hanging.ts";
 import { shown } from "../explain/shown.ts";
@@ -12,6 +14,8 @@ import { type Mount, mountsOf } from "../tram-mounts.ts";
 interface TramArgs {
   /** `x,y,height` as typed. */
   readonly probes: readonly string[];
+  /** `mount=length` as typed: how long the spring of a mount is now. */
+  readonly springs?: readonly string[];
   readonly json: boolean;
 }
 
@@ -19,11 +23,12 @@ interface TramArgs {
 const LEVEL = 0.01;
 
 /** Tells what each mount of the plate must do to bring it level. Returns the exit code. */
-export function tram(machine: Machine, { probes, json }: TramArgs, io: Io): number {
+export function tram(machine: Machine, { probes, springs = [], json }: TramArgs, io: Io): number {
   const { plan } = machine.preset;
-  const plane = tramPlane(probes.map((probe) => readProbe(probe, plan)));
+  const read = probes.map((probe) => readProbe(probe, plan));
+  const plane = tramPlane(read);
   if (isRefusal(plane)) throw trouble(`${plane.refused}; probe at least three places, spread over the plate both ways`);
-  const mounts = mountsOf(machine);
+  const mounts = mountsOf(machine, springsOf(springs, plan));
   const fixed = mounts.filter(({ type }) => type === "fixed");
   const [still] = fixed;
   if (still === undefined || fixed.length > 1)
@@ -31,13 +36,30 @@ export function tram(machine: Machine, { probes, json }: TramArgs, io: Io): numb
   const moves = tramMoves(plane, mounts, still.name);
   if (isRefusal(moves)) throw trouble(`${moves.refused}; shim the mount, or bring the stage itself nearer to level`);
   const told = moves.map(({ name, move, clockwise }) => {
-    const { seenFrom, turned, marks } = mounts.find((one) => one.name === name) ?? still;
-    return { mount: name, move, clockwise, seenFrom, turned, marks };
+    const { seenFrom, turned, marks, spring, measured, up, down } = mounts.find((one) => one.name === name) ?? still;
+    return { mount: name, move, clockwise, seenFrom, turned, marks, spring, measured, left: { up, down } };
   });
-  if (json) io.out(JSON.stringify({ plane, moves: told }, undefined, 2));
-  else for (const line of moves.flatMap((move) => moveLines(move, mounts))) io.out(line);
-  if (!json) for (const line of leftOver(plane.worst, mounts)) io.out(line);
+  const twist = tramTwist(read, mounts);
+  if (json) io.out(JSON.stringify({ plane, moves: told, twist: isRefusal(twist) ? null : twist }, undefined, 2));
+  const lines = json
+    ? []
+    : [
+        ...moves.flatMap((move) => moveLines(move, mounts)),
+        ...leftOver(plane.worst, mounts, twist),
+        ...assumed(moves, mounts),
+      ];
+  for (const line of lines) io.out(line);
   return EXIT.done;
+}
+
+/** Which travel was not measured, of the mounts that move. */
+function assumed(moves: readonly TramMove[], mounts: readonly Mount[]): string[] {
+  const moved = moves.filter(({ move }) => Math.abs(move) >= LEVEL).map(({ name }) => name);
+  const taken = mounts.filter(({ name, type, measured }) => type !== "fixed" && moved.includes(name) && !measured);
+  if (taken.length === 0) return [];
+  const each = taken.map(({ name, spring, up }) => `${name} ${spring.toFixed(2)} mm, ${up.toFixed(2)} mm to each side`);
+  const words = `travel left as if the springs were as long as set: ${each.join("; ")}`;
+  return hanging("", `${words}; --spring ${taken[0]?.name}=<length> counts from what it is now`);
 }
 
 function moveLines({ name, move, clockwise }: TramMove, mounts: readonly Mount[]) {
@@ -54,27 +76,61 @@ function moveLines({ name, move, clockwise }: TramMove, mounts: readonly Mount[]
 }
 
 /** What the mounts cannot take out: the plate's own bend, or a twist where four mounts hold it. */
-function leftOver(worst: number, mounts: readonly Mount[]): string[] {
+function leftOver(worst: number, mounts: readonly Mount[], twist: TramTwist | Refusal): string[] {
   const lines =
     worst < LEVEL ? [] : hanging("", `the probes lie up to ${shown(worst, "mm")} mm off a plane: that stays`);
   if (mounts.length < 4) return lines;
   return [
     ...lines,
+    ...(mounts.length === 4 ? hanging("", twistWords(mounts, twist)) : []),
     ...hanging("", "more than three mounts can twist the plate: turn those beyond three until they just bear"),
   ];
+}
+
+/** Four points do not lie in a plane: two across from one another stand over the nearest one, the others under it. */
+function twistWords(mounts: readonly Mount[], twist: TramTwist | Refusal): string {
+  if (isRefusal(twist)) return `the twist over the four mounts is not known: ${twist.refused}`;
+  if (twist.worst < LEVEL) return `the four mounts lie in a plane within ${LEVEL} mm: no twist`;
+  const named = (sign: number) =>
+    mounts.flatMap(({ name }, index) => (Math.sign(twist.off[index] ?? 0) === sign ? [name] : [])).join(" and ");
+  const by = `${shown(twist.worst, "mm")} mm`;
+  return `twist: ${named(1)} ${by} over the plane nearest to all four mounts, ${named(-1)} as much under it: that stays`;
+}
+
+/** Reads `mount=length`; a bare number is in the plan's unit. */
+function springsOf(typed: readonly string[], { units, plate: { mounts } }: Plan): Record<string, number> {
+  return Object.fromEntries(
+    typed.map((text) => {
+      const [name = "", length = "", ...more] = text.split("=");
+      if (more.length > 0 || length === "") throw trouble(`--spring ${text}: write mount=length such as two=14.5`);
+      if (!Object.hasOwn(mounts, name)) {
+        const set = nearest(name, Object.keys(mounts)) ?? `one of ${Object.keys(mounts).join(", ")}`;
+        throw trouble(`--spring ${text}: the plate has no mount ${name}; the nearest is ${set}`);
+      }
+      return [name, readLength(length, units, `--spring ${text}`)];
+    }),
+  );
 }
 
 /** Reads `x,y,height`; bare numbers are in the plan's unit. */
 function readProbe(text: string, { units }: Plan): Probe {
   const cells = text.split(",");
-  const numbers = cells.map((cell) => {
-    const bare = /^\s*[+-]?[\d.]+(?:[eE][+-]?\d+)?\s*$/.test(cell);
-    const reading = readQuantity(bare ? `${cell.trim()} ${units}` : cell, "length");
-    if ("wrong" in reading) throw trouble(`--probe ${text}: ${reading.wrong}; write x,y,height such as 120,80,-0.15`);
-    return reading.value;
-  });
+  const wanted = "write x,y,height such as 120,80,-0.15";
+  const numbers = cells.map((cell) => readLength(cell, units, `--probe ${text}`, wanted));
   const [x, y, height] = numbers;
   if (numbers.length !== 3 || x === undefined || y === undefined || height === undefined)
     throw trouble(`--probe ${text} has ${cells.length} numbers and needs three: x,y,height`);
   return { x, y, height };
+}
+
+function readLength(
+  text: string,
+  units: Plan["units"],
+  option: string,
+  wanted = "write a length such as 14.5",
+): number {
+  const bare = /^\s*[+-]?[\d.]+(?:[eE][+-]?\d+)?\s*$/.test(text);
+  const reading = readQuantity(bare ? `${text.trim()} ${units}` : text, "length");
+  if ("wrong" in reading) throw trouble(`${option}: ${reading.wrong}; ${wanted}`);
+  return reading.value;
 }

@@ -10,6 +10,7 @@ export function defectPages(name: string): Page[] {
   const found = defectOf(name);
   if (found === undefined) return [];
   const [defect, whose] = found;
+  const [part, file] = whose === STAGE ? ["part: stage, ", "plan"] : ["", "preset"];
   const { excusable, more } = defect;
   return [
     {
@@ -18,8 +19,11 @@ export function defectPages(name: string): Page[] {
       lines: [
         ...told(defect),
         ...(excusable
-          ? hanging("excuse  ", `accept: [{ check: ${name}, because: <reason> }] in a preset makes an error a warning`)
-          : ["excuse  none: accept: in a preset does not lift it"]),
+          ? hanging(
+              "excuse  ",
+              `accept: [{ ${part}check: ${name}, because: <reason> }] in a ${file} makes an error a warning`,
+            )
+          : [`excuse  none: accept: in a ${file} does not lift it`]),
         ...(more === undefined ? [] : hanging("more    ", more)),
       ],
       data: { kind: "defect", name, ...defect },
@@ -27,9 +31,11 @@ export function defectPages(name: string): Page[] {
   ];
 }
 
+const STAGE = "a stage";
+
 function defectOf(name: string): readonly [Defect, string] | undefined {
   if (Object.hasOwn(DEFECTS, name)) return [DEFECTS[name as keyof typeof DEFECTS], "any part"];
-  if (Object.hasOwn(STAGE_DEFECTS, name)) return [STAGE_DEFECTS[name as StageDefect], "a stage"];
+  if (Object.hasOwn(STAGE_DEFECTS, name)) return [STAGE_DEFECTS[name as StageDefect], STAGE];
   return undefined;
 }
 

@@ -2,6 +2,7 @@ import { spell } from "../../core/bibliography.ts";
 import type { Calculation } from "../../core/calculation.ts";
 import { CALCULATIONS } from "../../mechanics/index.ts";
 import { type Fact, marginOf, type Stage } from "../../stage/index.ts";
+import { searchOf } from "../../stage/searches.ts";
 import { grid } from "./grid.ts";
 import { hanging } from "./hanging.ts";
 import { steps } from "./number-page.ts";
@@ -72,6 +73,22 @@ function worked(
   ];
 }
 
+/** Returns the page of a search by its name, alone. */
+export function searchPages(asked: string): Page[] {
+  const search = searchOf(asked);
+  if (search === undefined) return [];
+  const { name, title, takes, gives, how, valid, source } = search;
+  const lines = [
+    ...hanging("takes   ", takes),
+    ...hanging("gives   ", gives),
+    ...hanging("how     ", how),
+    ...hanging("valid   ", valid),
+    ...hanging("source  ", spell(source)),
+  ];
+  const data = { kind: "search", name, title, takes, gives, how, valid, source };
+  return [{ name, title: `${name}: ${title}`, lines, data }];
+}
+
 /** A number that was searched for: the result, how it is found, and what it is found from. */
 function solved(
   { value, unit }: Fact,
@@ -89,7 +106,7 @@ function solved(
     "",
     ...hanging("found   ", how),
     ...hanging("source  ", spell(source)),
-    ...hanging("more    ", `docs/calculations.md, ${calculation}`),
+    ...hanging("more    ", `tramwright explain ${calculation}`),
   ];
 }
 

@@ -4,6 +4,7 @@ import { DEFECTS } from "../../core/defects.ts";
 import { CALCULATIONS } from "../../mechanics/index.ts";
 import type { AnyFamily } from "../../parts/family.ts";
 import { FAMILIES } from "../../parts/index.ts";
+import { SEARCHES } from "../../stage/searches.ts";
 import { STAGE_DEFECTS } from "../../stage/stage-defects.ts";
 import { ALL_TABLES } from "../stock/tables.ts";
 import { PRINTER, printerFields } from "./parameter-page.ts";
@@ -26,6 +27,7 @@ export function knownNames(prefix?: string): string[] {
     ...Object.keys(STAGE_DEFECTS),
     PRINTER,
     ...CALCULATIONS.map(({ name }) => name),
+    ...Object.keys(SEARCHES),
     ...Object.keys(SOURCES),
     ...settings,
     ...FAMILIES.map(({ name }) => name),

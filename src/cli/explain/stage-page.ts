@@ -8,7 +8,7 @@ import { parameterLines } from "./parameter-lines.ts";
 export const STAGE = "stage";
 
 /** One block of a plan: a key at its top, with the keys below it where it has any of its own. */
-interface Block {
+export interface Block {
   readonly key: string;
   readonly meaning: string;
   /** Whether things stand below it by their names, or in a list. */
@@ -20,7 +20,7 @@ const MANY = { one: "", named: "each under its name", list: "a list" } as const;
 
 /** Returns the page that tells what the plan of a stage holds. */
 export function stagePage(): Page {
-  const all = blocks(stageFileSchema as unknown as Schema);
+  const all = planBlocks();
   const lone = all.filter(({ fields }) => fields.length === 0).map(({ key }) => key);
   const fields = parameterFields(stageFileSchema, {}).filter(({ key }) => lone.includes(key));
   return {
@@ -46,6 +46,9 @@ export function stagePage(): Page {
 }
 
 const withoutUsual = ({ usual, ...field }: ParameterField) => ({ ...field, default: usual ?? null });
+
+/** Returns the blocks of a plan in the order in which its schema names them. */
+export const planBlocks = (): Block[] => blocks(stageFileSchema as unknown as Schema);
 
 function blocks(schema: Schema, prefix = ""): Block[] {
   return Object.entries(schema.shape ?? {}).flatMap(([key, one]) => {

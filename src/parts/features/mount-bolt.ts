@@ -61,8 +61,8 @@ function levelKeepOuts(bolt: MountBolt, at: readonly [number, number], seat: num
   const body = (diameter: number, from: number, to: number): Solid => alongY(disc(diameter / 2, at), from, to);
   const name = `${bolt.thread} bolt at x ${at[0].toFixed(1)}, z ${at[1].toFixed(1)}`;
   return [
-    { name: `washer of the ${name}`, body: body(bolt.washerDiameter, seat, head) },
-    { name: `head of the ${name}`, body: body(bolt.headDiameter, head, head + bolt.headHeight) },
+    { name: `washer of the ${name}`, body: body(bolt.washerDiameter, seat, head), fastener: true },
+    { name: `head of the ${name}`, body: body(bolt.headDiameter, head, head + bolt.headHeight), fastener: true },
     {
       name: `hex key to the ${name}`,
       body: body(keyPath(bolt.key), head + bolt.headHeight, head + bolt.headHeight + KEY_REACH),
@@ -95,8 +95,8 @@ export function uprightBolt(
     adds: [],
     cuts: [tool],
     keepOuts: [
-      { name: `washer of the ${name}`, body: disc3(bolt.washerDiameter, seat, head) },
-      { name: `head of the ${name}`, body: disc3(bolt.headDiameter, head, head + bolt.headHeight) },
+      { name: `washer of the ${name}`, body: disc3(bolt.washerDiameter, seat, head), fastener: true },
+      { name: `head of the ${name}`, body: disc3(bolt.headDiameter, head, head + bolt.headHeight), fastener: true },
       {
         name: `hex key to the ${name}`,
         body: disc3(keyPath(bolt.key), head + bolt.headHeight, head + bolt.headHeight + KEY_REACH),

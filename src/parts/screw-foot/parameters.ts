@@ -145,6 +145,13 @@ const loading = {
     min: 0,
     max: 2000,
   }).optional(),
+  steadyLoad: force({
+    symbol: "F_st",
+    meaning: "load along this screw while the other one carries its least, nobody leaning; left out, axialLoad",
+    min: 0,
+    max: 2000,
+  }).optional(),
+  otherSink: mm("delta_o", "sink of the foot of the stage that sinks least at that time", 0, 20).optional(),
   beltPull: newtons("F_r", "pull of the belt across the screw", 30),
   crashForce: force({ symbol: "F_crash", meaning: "extra load along the screw in a crash", min: 0, max: 5000 }).default(
     0,

@@ -41,7 +41,15 @@ const USES: Partial<Readonly<Record<keyof Parameters, Use>>> = {
   },
   collar: thrust("collar"),
   axialLoad: carries,
-  lightestLoad: carries,
+  lightestLoad: {
+    counts: (given) => carries.counts(given) && given.otherSink === undefined,
+    with: `${carries.with}, without otherSink`,
+  },
+  otherSink: carries,
+  steadyLoad: {
+    counts: (given) => carries.counts(given) && (given.lightestLoad ?? given.otherSink) !== undefined,
+    with: `${carries.with}, and lightestLoad or otherSink`,
+  },
   crashForce: thrust("pulley"),
   postAzimuths: { counts: ({ style }) => style === "bridged", with: "style: bridged" },
   bearingToNut: { counts: ({ style }) => style !== "bridged", with: "style: open or walled" },

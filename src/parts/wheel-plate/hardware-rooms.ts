@@ -45,8 +45,8 @@ function outside({ given, derived }: Sheet, at: Vec2, { kind }: PlateWheel): Kee
   const under = face - ring.thickness;
   const top = under - head.headHeight;
   return [
-    { name: named("axle washer", at), body: rod(ring.outside, at, under, face) },
-    { name: named(`${bolt} head`, at), body: rod(head.headDiameter, at, top, under) },
+    { name: named("axle washer", at), body: rod(ring.outside, at, under, face), fastener: true },
+    { name: named(`${bolt} head`, at), body: rod(head.headDiameter, at, top, under), fastener: true },
     { name: named("hex key to the axle", at), body: rod(keyPath(head.key), at, top - KEY_REACH, top) },
   ];
 }
@@ -109,8 +109,8 @@ function armRooms(sheet: Sheet): KeepOut[] {
     const key = head + armHead.headHeight;
     return [
       { name: named(`${armBolt} arm bolt`, at), body: swept(armThread.diameter, at, face, seat) },
-      { name: named("washer of an arm bolt", at), body: swept(armWasher.outside, at, seat, head) },
-      { name: named("head of an arm bolt", at), body: swept(armHead.headDiameter, at, head, key) },
+      { name: named("washer of an arm bolt", at), body: swept(armWasher.outside, at, seat, head), fastener: true },
+      { name: named("head of an arm bolt", at), body: swept(armHead.headDiameter, at, head, key), fastener: true },
       { name: named("hex key to an arm bolt", at), body: swept(keyPath(armHead.key), at, key, key + KEY_REACH) },
     ];
   });

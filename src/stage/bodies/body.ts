@@ -17,6 +17,14 @@ export type BodyKind =
   | "heater"
   | "wheel"
   | "axle"
+  | "eccentric"
+  | "nut"
+  | "idler-axle"
+  | "tram-bolt"
+  | "spring"
+  | "washer"
+  | "thumb-wheel"
+  | "fastener"
   | "part";
 
 /** A room of a body in which others may stand, though the body is drawn without it. */

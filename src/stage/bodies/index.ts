@@ -3,13 +3,15 @@ import type { PrinterOf, Stage } from "../machine.ts";
 import { bars } from "./bars.ts";
 import { belts } from "./belts.ts";
 import type { Body, BodyKind, Drawn } from "./body.ts";
-import { idlers } from "./idlers.ts";
+import { idlerAxles, idlers } from "./idlers.ts";
 import { type Machine, machineOf } from "./machine-data.ts";
 import { motorPulleys, motors } from "./motor.ts";
-import { printedParts } from "./parts.ts";
+import { nuts } from "./nuts.ts";
+import { fasteners, printedParts } from "./parts.ts";
 import { heaters, plates } from "./plates.ts";
 import { bearings, collars, rings, screwPulleys, screws } from "./screw-axis.ts";
-import { axles, wheels } from "./wheels.ts";
+import { springs, thumbWheels, tramBolts, tramWashers } from "./tram-stack.ts";
+import { axles, eccentrics, wheels } from "./wheels.ts";
 
 export type { Body, BodyKind, RoomName } from "./body.ts";
 
@@ -34,6 +36,14 @@ const SOURCES: readonly Source[] = [
   { kind: "heater", from: heaters },
   { kind: "wheel", from: wheels },
   { kind: "axle", from: axles },
+  { kind: "eccentric", from: eccentrics },
+  { kind: "nut", from: nuts },
+  { kind: "idler-axle", from: idlerAxles },
+  { kind: "tram-bolt", from: tramBolts },
+  { kind: "spring", from: springs },
+  { kind: "washer", from: tramWashers },
+  { kind: "thumb-wheel", from: thumbWheels },
+  { kind: "fastener", from: fasteners },
   { kind: "part", from: printedParts },
 ];
 

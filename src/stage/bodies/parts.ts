@@ -1,39 +1,51 @@
-import { hasErrors } from "../../core/diagnostic.ts";
-import { FAMILIES } from "../../parts/index.ts";
+import { moved, type Solid, turned } from "../../geometry/solid.ts";
+import { derive } from "../../parts/wheel-plate/derive.ts";
+import type { Parameters } from "../../parts/wheel-plate/parameters.ts";
 import type { PlacedPart } from "../machine.ts";
 import { type Drawn, standing } from "./body.ts";
-import type { Machine } from "./machine-data.ts";
+import type { Machine, Print } from "./machine-data.ts";
 
-/**
- * Returns the printed parts where they stand. A part with an error is not drawn: its shape means nothing. One with an
- * error that the plan accepts is made, and drawn.
- */
-export function printedParts({ stage, printer }: Machine): Drawn[] {
-  const isAccepted = (part: PlacedPart, name: string) =>
-    stage.plan.accept.some((one) => one.part === part.name && one.check === name);
-  return stage.parts.flatMap((part) => {
-    const family = FAMILIES.find(({ name }) => name === part.family);
-    const design = family?.design(part.parameters, printer(part.family));
-    if (design === undefined || hasErrors(design.diagnostics.filter(({ name }) => !isAccepted(part, name)))) return [];
-    const foot = stage.feet.find((choice) => choice.part.name === part.name);
-    return design.pieces().flatMap((piece): Drawn[] => {
-      // The other plates of a carriage lie on other faces of its bar, which is not drawn yet.
-      if (part.family === "wheel-plate" && piece.name !== "") return [];
-      return [
-        {
-          name: piece.name === "" ? part.name : `${part.name} ${piece.name}`,
-          solid: standing(piece.solid, part.placement),
-          moves: part.moves,
-          belongsTo: [part.name, ...membersOf(part), ...(foot === undefined ? [] : [`screw ${foot.screw}`])],
-          path: part.path,
-          part: part.name,
-        },
-      ];
-    });
+/** Returns the printed parts where they stand, each piece of them as a body. */
+export function printedParts(machine: Machine): Drawn[] {
+  return machine.prints.flatMap((print) => {
+    const { part, pieces } = print;
+    return pieces.map(
+      ({ name, solid }): Drawn => ({
+        name: name === "" ? part.name : `${part.name} ${name}`,
+        solid: standing(pieceInPart(machine, print, name)(solid), part.placement),
+        ...ofPart(machine, part),
+        part: part.name,
+      }),
+    );
   });
 }
 
-/** A foot stands on its screw's axis even before it is chosen for it. */
-function membersOf({ path }: PlacedPart): string[] {
-  return path[0] === "screws" ? [`screw ${path[1]}`] : [];
+/** Returns heads, washers and nuts of the bolts that hold the printed parts, as far as they stand out of them. */
+export function fasteners(machine: Machine): Drawn[] {
+  return machine.prints.flatMap((print) =>
+    print.pieces.flatMap((piece) =>
+      piece.keepOuts
+        .filter(({ fastener }) => fastener === true)
+        .map(({ name, body }): Drawn => {
+          const of = piece.name === "" ? print.part.name : `${print.part.name} ${piece.name}`;
+          const solid = standing(pieceInPart(machine, print, piece.name)(body), print.part.placement);
+          return { name: `${name} of ${of}`, solid, ...ofPart(machine, print.part) };
+        }),
+    ),
+  );
+}
+
+/** The plates of a carriage are modelled wheel side up: the second is turned over, on the far face of the bar. */
+function pieceInPart({ printer }: Machine, { part }: Print, piece: string): (solid: Solid) => Solid {
+  if (part.family !== "wheel-plate" || piece === "") return (solid) => solid;
+  const { sandwichGap, faceDistance, stagger } = derive(part.parameters as Parameters, printer(part.family));
+  const [along, away] = piece === "far" ? [0, sandwichGap] : [stagger, faceDistance];
+  return (solid) => moved(turned(solid, "y", 180), [0, along, away]);
+}
+
+function ofPart({ stage }: Machine, { name, path, moves }: PlacedPart): Pick<Drawn, "moves" | "belongsTo" | "path"> {
+  const foot = stage.feet.find((choice) => choice.part.name === name);
+  // A foot stands on its screw's axis even before it is chosen for it.
+  const screws = path[0] === "screws" ? [`screw ${path[1]}`] : [];
+  return { moves, belongsTo: [name, ...screws, ...(foot === undefined ? [] : [`screw ${foot.screw}`])], path };
 }

@@ -1,5 +1,7 @@
-import { moved, revolved, type Solid } from "../../geometry/solid.ts";
+import { hexagon } from "../../geometry/profile.ts";
+import { moved, prism, revolved, type Solid, turned } from "../../geometry/solid.ts";
 import { type Derived, derive } from "../../parts/wheel-plate/derive.ts";
+import { fittings } from "../../parts/wheel-plate/fittings.ts";
 import { type PlateWheel, wheelsOf } from "../../parts/wheel-plate/layout.ts";
 import type { Parameters } from "../../parts/wheel-plate/parameters.ts";
 import type { PlacedPart } from "../machine.ts";
@@ -51,26 +53,48 @@ export function axles(machine: Machine): Drawn[] {
 function onPlates(
   { stage, printer }: Machine,
   what: string,
-  draw: (given: Parameters, derived: Derived) => Solid,
+  draw: (given: Parameters, derived: Derived, wheel: PlateWheel) => Solid | undefined,
 ): Drawn[] {
   const carriers = stage.parts.filter(({ family }) => family === "wheel-plate");
   return carriers.flatMap((part) => {
     const given = part.parameters as Parameters;
     const derived = derive(given, printer(part.family));
-    const solid = draw(given, derived);
-    return wheelsOf(given).map((wheel, index): Drawn => {
-      return {
-        name: `${what} ${index + 1} of ${part.name}`,
-        solid: standing(moved(solid, placeOf(wheel, derived)), part.placement),
-        moves: part.moves,
-        belongsTo: [part.name, `${part.name} axle ${index + 1}`, ...postOf(part, stage.plan)],
-        path: part.path,
-      };
+    const plates = derived.faces === 2 ? [near, farFace(derived)] : [near];
+    const all = plates.flatMap((lay) => wheelsOf(given).map((wheel) => ({ lay, wheel })));
+    return all.flatMap(({ lay, wheel }, index): Drawn[] => {
+      const solid = draw(given, derived, wheel);
+      if (solid === undefined) return [];
+      return [
+        {
+          name: `${what} ${index + 1} of ${part.name}`,
+          solid: standing(lay(solid, placeOf(wheel, derived)), part.placement),
+          moves: part.moves,
+          belongsTo: [part.name, `${part.name} axle ${index + 1}`, ...postOf(part, stage.plan)],
+          path: part.path,
+        },
+      ];
     });
   });
 }
 
-function placeOf({ side, y }: PlateWheel, { axisDistance }: Derived): [number, number, number] {
+type Place = [number, number, number];
+
+const near = (solid: Solid, place: Place) => moved(solid, place);
+
+/** The plate on the far face is turned over, so that left stays left of the bar. */
+const farFace =
+  ({ faceDistance, stagger }: Derived) =>
+  (solid: Solid, [x, y, z]: Place) =>
+    moved(turned(moved(solid, [-x, y, z]), "y", 180), [0, stagger, faceDistance]);
+
+/** Returns the hexagons of the eccentrics between the plates and the wheels. */
+export function eccentrics(machine: Machine): Drawn[] {
+  return onPlates(machine, "eccentric", (given, { standoff }, { kind }) =>
+    kind === "eccentric" ? prism(hexagon(fittings(given).eccentric.hexFlats), 0, standoff) : undefined,
+  );
+}
+
+function placeOf({ side, y }: PlateWheel, { axisDistance }: Derived): Place {
   return [(side * axisDistance) / 2, y, 0];
 }
 

@@ -121,19 +121,29 @@ function unresolved({ motor }: Plan, refused = "a number is missing"): Diagnosti
 
 /** Each screw is held against the first. */
 function outOfStep(drives: readonly ScrewDrive[]): Diagnostic[] {
-  const driven = drives.map(({ name, screw, pulley, motorTeeth, plan }) => {
-    const teeth = { screwTeeth: pulley.values.teeth, motorTeeth };
-    return { name, lead: screw.lead, ...teeth, hand: plan.hand, inside: true };
-  });
-  const [first, ...others] = driven;
+  const [first, ...others] = drives;
   return others.flatMap((other) => {
-    const outcome = first === undefined ? { lift: 0 } : screwsInStep([first, other]);
+    const outcome = first === undefined ? { lift: 0 } : screwsInStep([turned(first), turned(other)]);
     if (!isRefusal(outcome) || first === undefined) return [];
-    const wrongHand = other.hand !== first.hand && other.lead === first.lead;
-    return told("screws-not-in-step", ["screws", other.name, wrongHand ? "hand" : "screw"], {
-      level: "error",
-      says: outcome.refused,
-      set: `screw, hand and teeth of its pulley as those of ${first.name}`,
-    });
+    const { key, set } = likeFirst(first, other);
+    return told("screws-not-in-step", ["screws", other.name, key], { level: "error", says: outcome.refused, set });
   });
+}
+
+const turned = ({ name, screw, pulley, motorTeeth, plan }: ScrewDrive) => {
+  const teeth = { screwTeeth: pulley.values.teeth, motorTeeth };
+  return { name, lead: screw.lead, ...teeth, hand: plan.hand, inside: true };
+};
+
+/** What differs from the first screw, and what it is there: the hand, the screw itself, or the teeth that turn it. */
+function likeFirst(first: ScrewDrive, other: ScrewDrive): { readonly key: string; readonly set: string } {
+  const one = `as for ${first.name}`;
+  if (other.screw.lead !== first.screw.lead) {
+    const { row } = first.plan.screw;
+    const lead = `a screw that lifts ${Number(first.screw.lead.toFixed(4))} mm a turn`;
+    return { key: "screw", set: `screw: ${row === undefined ? lead : row.key}, ${one}` };
+  }
+  if (other.plan.hand !== first.plan.hand) return { key: "hand", set: `hand: ${first.plan.hand}, ${one}` };
+  const teeth = `${first.pulley.values.teeth} teeth on the screw and ${first.motorTeeth} on the motor`;
+  return { key: "screw", set: `${teeth}, ${one}` };
 }

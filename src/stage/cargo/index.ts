@@ -1,6 +1,7 @@
 import { isRefusal } from "../../core/calculation.ts";
 import type { Diagnostic } from "../../core/diagnostic.ts";
 import type { Fact, Topic } from "../fact.ts";
+import { isTouched, type Unread } from "../frame/unread.ts";
 import type { LoadCases } from "../machine.ts";
 import type { Plan } from "../schema/index.ts";
 import { casesOf, type LoadCase } from "./cases.ts";
@@ -16,10 +17,20 @@ export interface SharedCase extends LoadCase {
   readonly shares: Shares;
 }
 
-/** Returns what the screws carry in every case; undefined loads where the screws cannot carry the stage. */
-export function shareLoads(plan: Plan): Topic & { readonly loads: LoadCases | undefined } {
+/** Keys of the plan that weights, and their shares on the screws, follow from. */
+const WEIGHTS = ["screws", "bars", "plate", "print", "masses", "carriages", "carriage", "motor", "foot"] as const;
+
+/**
+ * Returns what the screws carry in every case; undefined loads where the screws cannot carry the stage, or where what
+ * is to be carried could not be read.
+ */
+export function shareLoads(plan: Plan, unread: Unread = []): Topic & { readonly loads: LoadCases | undefined } {
   const { masses, facts } = massesOf(plan);
   const screws = screwsOf(plan);
+  if (isTouched(unread, ...WEIGHTS)) {
+    const blind = isTouched(unread, "screws", "plate", "carriages");
+    return { loads: undefined, sections: [], diagnostics: blind ? [] : screwLayout(plan, screws).diagnostics };
+  }
   const cases = casesOf(plan, masses);
   const layout = screwLayout(plan, screws);
   const shared = cases.flatMap((each): SharedCase[] => {
@@ -32,7 +43,7 @@ export function shareLoads(plan: Plan): Topic & { readonly loads: LoadCases | un
   const loads = loadsOf(screws, shared, crash.force);
   const section = {
     title: "Load on the screws",
-    facts: [...screws.flatMap(({ name }) => screwFacts(name, shared, loads)), ...crash.facts, ...layout.facts],
+    facts: [...screws.flatMap(({ name }) => screwFacts(name, shared)), ...crash.facts, ...layout.facts],
     lines: shared.map((each) => lineOf(each)),
   };
   return { loads, sections: [weights, section], diagnostics: [...layout.diagnostics, ...unevenLoads(plan, shared)] };
@@ -57,33 +68,40 @@ function centreFacts(empty: LoadCase | undefined): Fact[] {
 }
 
 function loadsOf(screws: readonly Support[], shared: readonly SharedCase[], crash: number): LoadCases {
-  const extreme = (pick: (...all: number[]) => number, of: "most" | "least") =>
-    Object.fromEntries(screws.map(({ name }) => [name, pick(...shared.map(({ shares }) => shares[name]?.[of] ?? 0))]));
+  const each = (shares: Shares, of: "most" | "least") =>
+    Object.fromEntries(Object.entries(shares).map(([screw, share]) => [screw, share[of]]));
+  const worst = screws.map(({ name }) => [name, Math.max(...shared.map(({ shares }) => shares[name]?.most ?? 0))]);
   return {
     weight: shared[0]?.weight ?? 0,
-    cases: shared.map(({ name, shares }) => ({
+    cases: shared.map(({ name, leaned, shares }) => ({
       name,
-      shares: Object.fromEntries(Object.entries(shares).map(([screw, { most }]) => [screw, most])),
+      leaned,
+      shares: each(shares, "most"),
+      least: each(shares, "least"),
     })),
-    worst: extreme(Math.max, "most"),
-    least: extreme(Math.min, "least"),
+    worst: Object.fromEntries(worst),
     crash,
   };
 }
 
-function screwFacts(name: string, shared: readonly SharedCase[], { worst, least }: LoadCases): Fact[] {
+/** The first case in which a number is the largest. */
+function extreme(shared: readonly SharedCase[], of: (one: SharedCase) => number): SharedCase | undefined {
+  const largest = Math.max(...shared.map(of));
+  return shared.find((one) => of(one) === largest);
+}
+
+function screwFacts(name: string, shared: readonly SharedCase[]): Fact[] {
   const fact = (key: string, label: string, value: number, share: Share | undefined): Fact => {
     const plain: Fact = { key: `screw.${name}.${key}`, label: `screw ${name}: ${label}`, value, unit: "N" };
     return share?.from === undefined ? plain : { ...plain, from: share.from };
   };
-  const [most, fewest] = [worst[name] ?? 0, least[name] ?? 0];
-  const heavy = shared.find(({ shares }) => shares[name]?.most === most);
-  const light = shared.find(({ shares }) => shares[name]?.least === fewest);
+  const heavy = extreme(shared, (one) => one.shares[name]?.most ?? 0);
+  const light = extreme(shared, (one) => -(one.shares[name]?.least ?? 0));
   return [
     fact("share", "stage empty", shared[0]?.shares[name]?.most ?? 0, shared[0]?.shares[name]),
-    fact("worst", `most, ${heavy?.name ?? ""}`, most, heavy?.shares[name]),
+    fact("worst", `most, ${heavy?.name ?? ""}`, heavy?.shares[name]?.most ?? 0, heavy?.shares[name]),
     {
-      ...fact("least", `least, ${light?.name ?? ""}`, fewest, light?.shares[name]),
+      ...fact("least", `least, ${light?.name ?? ""}`, light?.shares[name]?.least ?? 0, light?.shares[name]),
       limit: { value: 0, kind: "at least" },
     },
   ];

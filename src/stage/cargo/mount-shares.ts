@@ -37,25 +37,26 @@ export function plateShares(plan: Plan): Readonly<Record<string, number>> {
   );
 }
 
-/** Returns what the print puts on each mount, N, for each of its places: the middle of the plate, the corners. */
-export function printCases(plan: Plan): readonly Readonly<Record<string, number>>[] {
+/** Returns what the print puts on each mount in the middle of the plate and at its corners, N; a refusal of statics. */
+function printCases(plan: Plan): (Shares | Refusal)[] {
   const weight = plan.print * GRAVITY;
   const [x, y] = plan.plate.at;
   const places = [{ x, y }, ...cornersOf(plan).map(({ at }) => at)];
-  const cases = weight > 0 ? places.map((at) => sharesOnMounts(plan, weight, at)) : [];
-  return cases.map((shares) =>
-    Object.fromEntries(
-      mountsOf(plan).map(({ name }) => [name, isRefusal(shares) ? weight : (shares[name]?.most ?? 0)]),
-    ),
-  );
+  return weight > 0 ? places.map((at) => sharesOnMounts(plan, weight, at)) : [];
 }
 
 /** Returns the most that the print puts on each mount, in the middle of the plate or at a corner, N. */
 export function printShares(plan: Plan): Readonly<Record<string, number>> {
-  const cases = printCases(plan);
-  return Object.fromEntries(
-    mountsOf(plan).map(({ name }) => [name, Math.max(0, ...cases.map((shares) => shares[name] ?? 0))]),
-  );
+  return Object.fromEntries(mountsOf(plan).map(({ name }) => [name, printOn(plan, [name])]));
+}
+
+/** Returns the most that the print presses on some mounts together, at any one place, N; those it lifts left out. */
+export function printOn(plan: Plan, mounts: readonly string[]): number {
+  const totals = printCases(plan).map((shares) => {
+    if (isRefusal(shares)) return plan.print * GRAVITY;
+    return mounts.reduce((sum, name) => sum + Math.max(0, shares[name]?.most ?? 0), 0);
+  });
+  return Math.max(0, ...totals);
 }
 
 /** Returns the most that plate and print put on each mount, N. */

@@ -84,7 +84,9 @@ function holdOf(
     frequency: ["plate.frequency", "natural frequency of the plate on its springs"],
   });
   const factor = hold.values?.factor;
-  if (factor === undefined || all.length === 0) return { facts: push.facts, diagnostics: [] };
+  // A bracket that is left out would hold as well.
+  if (factor === undefined || all.length === 0 || all.length < mountsOf(plan).length)
+    return { facts: push.facts, diagnostics: [] };
   const finding = below({
     value: factor,
     unit: "",

@@ -31,7 +31,10 @@ export function plateLayout(stage: SharedStage): Topic {
   const found = holes.map((hole) => {
     const edge = -outside(plate, hole.at);
     const room = heater === undefined ? undefined : outside(heater, hole.at) - hole.bore / 2;
-    return { facts: holeFacts(hole, edge, room), diagnostics: [...nearEdge(hole, edge), ...underHeater(hole, room)] };
+    return {
+      facts: holeFacts(hole, edge, room),
+      diagnostics: [...nearEdge(hole, edge), ...underHeater(hole, room, heater)],
+    };
   });
   const centred = heater === undefined ? undefined : marginsOf(plate, heater);
   const many = holes.length < 3 ? tooFew(holes.length) : [];
@@ -53,9 +56,26 @@ function outside({ left, right, front, back }: Box, [x, y]: Spot): number {
   return dx > 0 && dy > 0 ? Math.hypot(dx, dy) : Math.max(dx, dy);
 }
 
+/** The nearest place that far outside a box. */
+function besideBox({ left, right, front, back }: Box, [x, y]: Spot, away: number): Spot {
+  const places: Spot[] = [
+    [left - away, y],
+    [right + away, y],
+    [x, front - away],
+    [x, back + away],
+  ];
+  const far = (place: Spot) => Math.hypot(place[0] - x, place[1] - y);
+  const [px, py] = places.reduce((best, place) => (far(place) < far(best) ? place : best));
+  // Away from the box, so that what is typed with one place is free.
+  const out = (value: number, from: number) => (value < from ? Math.floor(value * 10) : Math.ceil(value * 10)) / 10;
+  return [out(px, x), out(py, y)];
+}
+
 /** The hole of a mount's bolt in the plate, mm. */
 function boreOf(stage: SharedStage, name: string): number {
-  const mount = tramMountsOf(stage).find((each) => each.mount === name);
+  const mounts = tramMountsOf(stage);
+  // A bracket that is left out is taken to be like the others.
+  const mount = mounts.find((each) => each.mount === name) ?? mounts[0];
   return mount === undefined ? row(THREADS, "M5").values.mediumHole : fittings(mount.given).thread.mediumHole;
 }
 
@@ -100,8 +120,9 @@ function nearEdge({ name, bore }: Hole, edge: number): Diagnostic[] {
   return told("hole-near-plate-edge", ["plate", "mounts", name, "at"], finding);
 }
 
-function underHeater({ name }: Hole, room: number | undefined): Diagnostic[] {
-  if (room === undefined) return [];
+function underHeater(hole: Hole, room: number | undefined, heater: Box | undefined): Diagnostic[] {
+  if (room === undefined || heater === undefined) return [];
+  const { name } = hole;
   const finding = below({
     value: room,
     unit: "mm",
@@ -111,7 +132,7 @@ function underHeater({ name }: Hole, room: number | undefined): Diagnostic[] {
       room < 0
         ? `the hole of ${name} lies under the heater, or cuts its edge, by ${(-room).toFixed(1)} mm`
         : `the hole of ${name} lies ${room.toFixed(1)} mm beside the heater, under ${limit} mm`,
-    set: `at: ${HEATER_ROOM} mm or more outside the heater, or a smaller heater`,
+    set: `at: [${besideBox(heater, hole.at, HEATER_ROOM + hole.bore / 2).join(", ")}], ${HEATER_ROOM} mm outside the heater, or a smaller heater`,
   });
   return told("hole-under-heater", ["plate", "mounts", name, "at"], finding);
 }

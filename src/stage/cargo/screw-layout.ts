@@ -59,12 +59,25 @@ function triangleOf(plan: Plan, screws: readonly Support[]): Layout {
   const middle = sides.a === longest ? a : sides.b === longest ? b : c;
   const says = (limit: number) =>
     `the three screws stand ${height.toFixed(1)} mm from one line, under ${limit.toFixed(1)} mm`;
-  const set = (least: number) => `at: at least ${Math.ceil(least)} mm beside the line through the other two`;
+  const set = (least: number) => `at: ${besideLine(plan, middle, screws, Math.ceil(least))}`;
   const path = ["screws", middle.name, "at"];
   const error =
     longest > 0
-      ? below({ value: height, unit: "mm", error: flat, says, set: set(flat) })
+      ? below({ value: height, unit: "mm", error: flat, says, set: set(wide) })
       : above({ value: 1, unit: "mm", error: 0, says: () => "the three screws stand in one place", set: set(wide) });
   const warning = below({ value: height, unit: "mm", warning: wide, says, set: set(wide) });
   return { facts: triangle.facts, diagnostics: told("screws-nearly-in-line", path, error ?? warning) };
+}
+
+/** The place that far beside the line through the other two: on the screw's own side, else on the plate's. */
+function besideLine({ plate }: Plan, own: Support, screws: readonly Support[], away: number): string {
+  const [one, other] = screws.filter(({ name }) => name !== own.name) as [Support, Support];
+  const long = distance(one, other);
+  if (!(long > 0)) return `${away} mm or more beside the line through the other two`;
+  const across = { x: (one.y - other.y) / long, y: (other.x - one.x) / long };
+  const off = ({ x, y }: { x: number; y: number }) => (x - one.x) * across.x + (y - one.y) * across.y;
+  const side = Math.abs(off(own)) > 1e-6 ? off(own) : off({ x: plate.at[0], y: plate.at[1] });
+  const step = (side < 0 ? -away : away) - off(own);
+  const place = [own.x + step * across.x, own.y + step * across.y].map((value) => Math.round(value * 10) / 10 + 0);
+  return `[${place.join(", ")}], ${away} mm beside the line through the other two, or farther`;
 }

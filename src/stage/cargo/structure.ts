@@ -1,7 +1,9 @@
 import { distance } from "../../mechanics/point.ts";
 import type { Section, Topic } from "../fact.ts";
+import { besidesPlaces, isTouched, type Unread } from "../frame/unread.ts";
 import type { Stage } from "../machine.ts";
 import type { DesignedPart } from "../parts/design-of.ts";
+import type { Plan } from "../schema/index.ts";
 import { arms } from "./arms.ts";
 import { drive } from "./drive.ts";
 import { fasteners } from "./fasteners.ts";
@@ -22,29 +24,47 @@ export interface SharedStage extends Omit<Stage, "sections" | "diagnostics"> {
   readonly height: (screw: string) => number;
 }
 
+interface Part {
+  /** Keys of the plan without which nothing certain comes of it. */
+  readonly reads: readonly (keyof Plan)[];
+  /** Where the screws stand is no matter. */
+  readonly placeless?: true;
+  readonly from: (stage: SharedStage) => Topic;
+}
+
+const plain = (section: Section): Topic => ({ sections: [section], diagnostics: [] });
+const WEIGHTS = ["screws", "bars", "plate", "print", "masses", "carriages", "carriage"] as const;
+
+const PARTS: readonly Part[] = [
+  { reads: ["screws", "foot", "motor", "travel", "layers"], placeless: true, from: drive },
+  { reads: ["screws", "foot", "motor", "travel"], from: screws },
+  { reads: [...WEIGHTS, "mount", "layers"], from: arms },
+  { reads: [...WEIGHTS, "printers"], from: (stage) => plain(wheels(stage)) },
+  { reads: ["plate", "mount", "print", "printers"], from: mounts },
+  { reads: ["plate"], from: ({ plan }) => plain(growth(plan)) },
+  { reads: ["plate", "mount"], from: plateLayout },
+  { reads: ["plate", "mount", "printers"], from: heater },
+  { reads: ["plate", "mount", "foot", "carriage", "printers"], from: (stage) => plain(fasteners(stage)) },
+];
+
 /** Returns everything about drive, screws, arms, wheels, mounts and heater: numbers with limits, and what is wrong. */
-export function structure(stage: Omit<Stage, "sections" | "diagnostics">, designed: readonly DesignedPart[]): Topic {
+export function structure(
+  stage: Omit<Stage, "sections" | "diagnostics">,
+  designed: readonly DesignedPart[],
+  unread: Unread = [],
+): Topic {
   const { plan } = stage;
   const shared = { ...stage, designed, drives: screwDrives(plan), height: heightOf(plan) };
-  const plain = (section: Section): Topic => ({ sections: [section], diagnostics: [] });
-  const topics = [
-    drive(shared),
-    screws(shared),
-    arms(shared),
-    plain(wheels(shared)),
-    mounts(shared),
-    plain(growth(plan)),
-    plateLayout(shared),
-    heater(shared),
-    plain(fasteners(shared)),
-  ];
+  const known = ({ reads, placeless }: Part) =>
+    !isTouched(placeless === true ? besidesPlaces(unread) : unread, ...reads);
+  const topics = PARTS.filter(known).map(({ from }) => from(shared));
   return {
     sections: topics.flatMap(({ sections }) => sections),
     diagnostics: topics.flatMap(({ diagnostics }) => diagnostics),
   };
 }
 
-function heightOf(plan: Stage["plan"]): (screw: string) => number {
+function heightOf(plan: Plan): (screw: string) => number {
   const all = screwsOf(plan);
   return (screw) => {
     const own = all.find(({ name }) => name === screw);

@@ -16,7 +16,7 @@ const WHEEL_STIFFNESS = 300;
 /** Returns how far the farthest mount drops because wheels and carriage plates give, from empty to full, mm. */
 export function wheelGive(stage: SharedStage): { readonly facts: readonly Fact[]; readonly drop: number } {
   const carriages = carriagesOf(stage);
-  const moment = momentChange(stage.plan) / Math.max(1, carriages.length);
+  const moment = momentChange(stage.plan) / Math.max(1, Object.keys(stage.plan.carriages).length);
   if (!(moment > 1e-6)) return { facts: [], drop: 0 };
   const each = carriages.map((carriage) => giveOf(stage.plan, carriage, moment));
   return { facts: each.flatMap(({ facts }) => facts), drop: Math.max(0, ...each.map(({ drop }) => drop)) };

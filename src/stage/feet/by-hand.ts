@@ -19,6 +19,8 @@ const FOLLOWS: Readonly<Record<string, string>> = {
   beltPull: "tension: of the loop",
   axialLoad: "plate, masses and print",
   lightestLoad: "plate, masses and print",
+  steadyLoad: "plate, masses and print",
+  otherSink: "plate, masses and print",
   crashForce: "motor.torque",
   framePosts: "bars",
   stageLowest: "travel.lowest",

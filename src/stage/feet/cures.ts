@@ -2,70 +2,74 @@ import type { Diagnostic } from "../../core/diagnostic.ts";
 import type { PrinterOf, Stage } from "../machine.ts";
 import { printsAlike } from "../parts/design-of.ts";
 import type { Plan } from "../schema/index.ts";
-import { type Way, waysOut } from "./ways-out.ts";
+import { type Changed, isHopeless, screwOf, type Way, waysOut } from "./ways-out.ts";
 
-/** One way out of a foot that cannot be built: what it asks for and what came of it. */
+/** One way out of the feet that cannot be built: what it asks for and what came of it for the whole machine. */
 export interface Cure {
   readonly way: string;
   readonly set: string;
-  /** Whether the changed plan has no error that the first one had not, and the foot fits. */
+  /** Whether the changed plan has no error that the first one had not, and all feet fit. */
   readonly helps: boolean;
+  /** Screws whose feet could not be built and now fit. */
+  readonly fits: readonly string[];
   readonly outcome: string;
-  /** Parts that are printed anew, the foot itself among them. */
+  /** Parts that are printed anew, those feet among them. */
   readonly reprints: number;
 }
 
 /** Works out a changed plan; `set` says the change in words. */
 type Derive = (plan: Plan, set: string) => Stage;
 
-const HOPELESS: readonly string[] = ["belt-plane-below-lowest-seat", "foot-stack-does-not-fit"];
 /** Ways that a message names; the report has all of them. */
 const NAMED = 3;
 
-/** Returns the machine with the ways out of every foot that cannot be built, each tried by deriving the plan again. */
+/** Returns the machine with the ways out of its feet that cannot be built, each tried by deriving the plan again. */
 export function withCures(stage: Stage, derive: Derive, printer: PrinterOf): Stage {
   const hopeless = stage.diagnostics.filter(isHopeless);
-  if (hopeless.length === 0) return stage;
-  const once = remembering(derive);
-  const cures = new Map(hopeless.map((one) => [one, curesOf(stage, one, once, printer)]));
-  const sections = [...cures].map(([{ path }, tried]) => ({
-    title: `Ways out for the foot of ${path[1]}`,
-    facts: [],
-    lines: tried.map(lineOf),
-  }));
-  const diagnostics = stage.diagnostics.map((one) => {
-    const tried = cures.get(one);
-    return tried === undefined ? one : { ...one, set: settingOf(one, tried) };
-  });
-  return { ...stage, sections: [...stage.sections, ...sections], diagnostics };
+  const [first] = hopeless;
+  if (first === undefined) return stage;
+  const cures = curesOf(stage, remembering(derive), printer);
+  const screws = hopeless.map(screwOf);
+  const title = `Ways out for the ${screws.length === 1 ? "foot" : "feet"} of ${listed(screws)}`;
+  const section = { title, facts: [], lines: cures.map(lineOf) };
+  const diagnostics = stage.diagnostics.map((one) =>
+    isHopeless(one) ? { ...one, set: settingOf(one, first, cures) } : one,
+  );
+  return { ...stage, sections: [...stage.sections, section], diagnostics };
 }
 
-const isHopeless = ({ name }: Diagnostic) => HOPELESS.includes(name);
-
-/** Returns each way out of one foot that cannot be built, in the order of the least trouble, with what came of it. */
-export function curesOf(stage: Stage, hopeless: Diagnostic, derive: Derive, printer: PrinterOf): Cure[] {
-  const screw = String(hopeless.path[1]);
-  return waysOut(stage.plan, screw, hopeless).map((way) => {
-    const { asks, plans, also, skipped } = way;
-    if (plans.length === 0) return { way: asks, set: "", helps: false, outcome: skipped ?? "not tried", reprints: 0 };
-    const tried = firstThatHelps(plans, ({ set, plan }) => {
-      const changed = derive(plan, set);
-      return outcomeOf(stage, screw, changed, { also, anew: newParts(stage, changed, printer) });
-    });
-    return { way: asks, ...tried };
+/** Returns each way out of all feet that cannot be built, in the order of the least trouble, with what came of it. */
+export function curesOf(stage: Stage, derive: Derive, printer: PrinterOf): Cure[] {
+  const hopeless = stage.diagnostics.filter(isHopeless);
+  return waysOut(stage.plan, hopeless).map((way) => {
+    const { asks, plans, skipped = "not tried" } = way;
+    if (plans.length === 0) return { way: asks, set: "", helps: false, fits: [], outcome: skipped, reprints: 0 };
+    return { way: asks, ...firstThatHelps(way, derive, (changed, also) => outcomeOf(stage, changed, also, printer)) };
   });
 }
 
-type Outcome = Pick<Cure, "helps" | "outcome" | "reprints">;
+type Outcome = Omit<Cure, "way" | "set">;
 
-/** The smallest change that helps, else what came of the largest. */
-function firstThatHelps(plans: Way["plans"], outcome: (change: Way["plans"][number]) => Outcome): Omit<Cure, "way"> {
-  let last: Omit<Cure, "way"> = { set: "", helps: false, outcome: "not tried", reprints: 0 };
-  for (const change of plans) {
-    last = { set: change.set, ...outcome(change) };
-    if (last.helps) return last;
-  }
-  return last;
+/** The smallest change that helps, else what came of the one that leaves the fewest feet, the smallest of those. */
+function firstThatHelps(
+  { plans, further, measure }: Way,
+  derive: Derive,
+  outcome: (changed: Stage, also: string | undefined) => Outcome,
+): Omit<Cure, "way"> {
+  let best: Omit<Cure, "way"> | undefined;
+  let last: Stage | undefined;
+  const tries = (changes: readonly Changed[]) => {
+    for (const { set, plan, also } of changes) {
+      if (best?.helps) return;
+      last = derive(plan, set);
+      const one = { set, ...outcome(last, also) };
+      if (best === undefined || one.helps || one.fits.length > best.fits.length) best = one;
+    }
+  };
+  tries(plans);
+  if (last !== undefined && further !== undefined) tries(further(last));
+  const found = best ?? { set: "", helps: false, fits: [], outcome: "not tried", reprints: 0 };
+  return measure === undefined ? found : { ...found, outcome: `${found.outcome}; ${measure}` };
 }
 
 /** What is set tells one changed plan from another, so that no machine is worked out twice. */
@@ -78,23 +82,36 @@ function remembering(derive: Derive): Derive {
   };
 }
 
-interface Effort {
-  readonly also: Way["also"];
-  /** Parts of families that are printed anew. */
-  readonly anew: number;
-}
-
-function outcomeOf(base: Stage, screw: string, changed: Stage, { also, anew }: Effort): Outcome {
+/** What the plan accepts of a part or of the machine is no error of it, before the change and after. */
+function outcomeOf(base: Stage, changed: Stage, also: string | undefined, printer: PrinterOf): Outcome {
   const had = new Set(base.diagnostics.map(keyOf));
   const errors = changed.diagnostics.filter(({ level }) => level === "error");
-  const same = errors.filter((one) => isHopeless(one) && one.path[1] === screw);
-  const fresh = errors.filter((one) => !same.includes(one) && !had.has(keyOf(one)));
-  const left = [...same, ...fresh];
-  const reprints = anew + (also === undefined ? 0 : 1);
+  const left = errors.filter((one) => isHopeless(one) || !had.has(keyOf(one)));
+  const stuck = left.filter(isHopeless).map(screwOf);
+  const fits = base.diagnostics
+    .filter(isHopeless)
+    .map(screwOf)
+    .filter((screw) => !stuck.includes(screw));
   const helps = left.length === 0;
-  const names = [...new Set(left.map(({ name, path }) => `${name} at ${path.join(".")}`))];
-  const outcome = helps ? (also ?? "the foot fits") : `leaves ${names.slice(0, 3).join(" and ")}`;
-  return { helps, outcome, reprints };
+  const fitting = fits.length === 0 ? "" : `${listed(fits)} ${fits.length === 1 ? "fits" : "fit"}`;
+  const outcome = helps ? fitting : [fitting, `leaves ${remaining(left)}`].filter((words) => words !== "").join("; ");
+  const reprints = newParts(base, changed, printer) + (also === undefined ? 0 : 1);
+  return { helps, fits, outcome: helps && also !== undefined ? `${outcome}, with ${also}` : outcome, reprints };
+}
+
+/** Errors by name, each with all its places. */
+function remaining(left: readonly Diagnostic[]): string {
+  const names = [...new Set(left.map(({ name }) => name))];
+  const each = names.map((name) => {
+    const places = new Set(left.filter((one) => one.name === name).map(({ path }) => path.join(".")));
+    return `${name} at ${listed([...places])}`;
+  });
+  return each.join("; ");
+}
+
+/** `A`, `A and B`, `A, B and C`. */
+function listed(words: readonly string[]): string {
+  return words.length < 2 ? words.join() : `${words.slice(0, -1).join(", ")} and ${words.at(-1)}`;
 }
 
 const keyOf = ({ name, path }: Diagnostic) => JSON.stringify([name, path]);
@@ -108,15 +125,22 @@ function newParts(base: Stage, changed: Stage, printer: PrinterOf): number {
   }).length;
 }
 
-function lineOf({ way, set, helps, outcome, reprints }: Cure): string {
+function lineOf({ way, set, fits, outcome, reprints }: Cure): string {
   if (set === "") return `${way}: ${outcome}`;
-  return `${way}, ${set}: ${outcome}${helps ? `; prints ${counted(reprints)}` : ""}`;
+  return `${way}, ${set}: ${outcome}${fits.length > 0 ? `; prints ${counted(reprints)}` : ""}`;
 }
 
 const counted = (parts: number) => `${parts} ${parts === 1 ? "part" : "parts"} anew`;
 
-function settingOf({ set }: Diagnostic, cures: readonly Cure[]): string {
+/** What is set mends all feet; it is told at the first of them, and where only some are mended, at those. */
+function settingOf(one: Diagnostic, first: Diagnostic, cures: readonly Cure[]): string {
+  const said = (each: Cure) => `${each.set} (prints ${counted(each.reprints)})`;
   const helping = cures.filter(({ helps }) => helps).slice(0, NAMED);
-  if (helping.length === 0) return `no single change that was tried helps; of this foot alone: ${set}`;
-  return helping.map((cure) => `${cure.set} (prints ${counted(cure.reprints)})`).join(", or ");
+  if (helping.length > 0) {
+    if (one !== first) return `what is set for ${screwOf(first)}, which mends this foot too`;
+    return helping.map(said).join(", or ");
+  }
+  const some = cures.filter(({ fits }) => fits.includes(screwOf(one))).slice(0, NAMED);
+  if (some.length === 0) return `no single change that was tried helps; of this foot alone: ${one.set}`;
+  return `no single change that was tried is enough; this foot fits with ${some.map(said).join(", or ")}`;
 }

@@ -1,6 +1,7 @@
 import type { Diagnostic } from "../../core/diagnostic.ts";
 import { screwFoot } from "../../parts/screw-foot/index.ts";
 import type { Printer } from "../../printing/printer.ts";
+import { acceptedOf } from "../acceptance.ts";
 import { type Footing, footParameters, rounded } from "../frame/footing.ts";
 import type { Candidate, FootChoice, LoadCases, LoopChoice, MotorPulley, PlacedPart } from "../machine.ts";
 import type { Plan } from "../schema/index.ts";
@@ -27,7 +28,7 @@ export function waysOf(screw: string, footing: Footing, { plan, pulley, loops, l
   const typed = footParameters(plan, screw);
   const input = footInput({ plan, screw, footing, typed, pulley, loops, loads });
   const strange = byHand(plan, typed, input);
-  const accepted = plan.accept.flatMap(({ part, check }) => (part === footName(screw) ? [check] : []));
+  const accepted = acceptedOf(plan, footName(screw)).map(({ check }) => check);
   const outcome = tryAll({ typed: { ...typed, ...input.derived }, printer, accepted });
   if ("tried" in outcome) return { input, ...outcome, diagnostics: strange };
   const complaints = complaintsAt(plan, outcome.error, outcome.data, input);
@@ -43,7 +44,7 @@ export function chosenFoot(
   const [best, ...others] = ranked(tried, prefer);
   if (best === undefined || best.errors.length > 0) return undefined;
   const { footing, screw, loop } = input;
-  const { seat, shim, plane } = best.derived;
+  const { seat, shim, plane, sink, thrust } = best.derived;
   return {
     screw,
     loop,
@@ -52,6 +53,7 @@ export function chosenFoot(
     seat,
     seatOverDatum: rounded(footing.origin[2] + seat),
     shim,
+    give: thrust > 0 ? sink / thrust : 0,
     plane: rounded(footing.origin[2] + plane),
     residual: rounded(footing.origin[2] + plane - input.plane),
     candidates: [candidateOf(best, undefined), ...others.map((one) => candidateOf(one, lossOf(one, best))), ...untried],

@@ -45,6 +45,7 @@ function nutTooNear(plan: Plan, { input, tried }: Choosing, foot: FootChoice): D
       ["travel", "nut"],
       `the nut comes to ${nut.toFixed(1)} mm over the bearing of ${input.screw}, outside ${NUT.least} to ${NUT.most} mm`,
       `nut: ${Math.ceil((plan.travel.nut + short) * 10) / 10}`,
+      "the nut holds the screw's upper part upright: too near it squeezes, too far the pulley bends the screw",
     ),
   ];
 }

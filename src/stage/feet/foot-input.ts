@@ -99,17 +99,15 @@ function pulling({ pulley }: Given, belt: BeltAtFoot | undefined): Sourced {
 /** Loads count only where the foot carries, and a crash where the set screws do. */
 function carrying({ loads, screw, typed }: Given): Sourced {
   const worst = typed.thrust === "hung" ? undefined : loads?.worst[screw];
-  const least = typed.thrust === "hung" ? undefined : loads?.least[screw];
   const onScrews = typed.thrust === undefined || typed.thrust === "pulley";
   return {
     axialLoad: [worst === undefined ? undefined : tenth(Math.max(0, worst)), ["masses"]],
-    lightestLoad: [least === undefined ? undefined : tenth(Math.max(0, least)), ["masses"]],
     crashForce: [onScrews && loads !== undefined ? tenth(loads.crash) : undefined, ["motor", "torque"]],
   };
 }
 
 /** Loads as a person would state them, so that the last digits of a sum do not make another part. N */
-const tenth = (force: number) => Math.round(force * 10) / 10;
+export const tenth = (force: number) => Math.round(force * 10) / 10;
 
 /** Returns the upright bars near a foot, the nearest first; its own post is none of them. */
 function postsNear(footing: Footing, bars: readonly PlacedBar[]) {

@@ -1,6 +1,7 @@
 import type { Diagnostic } from "../../core/diagnostic.ts";
 import { screwFoot } from "../../parts/screw-foot/index.ts";
 import type { Section, Topic } from "../fact.ts";
+import type { Doubts } from "../frame/doubts.ts";
 import { footingOf, isMisfit } from "../frame/footing.ts";
 import type { FootChoice, LoadCases, LoopChoice, MotorPulley, PrinterOf } from "../machine.ts";
 import type { Plan } from "../schema/index.ts";
@@ -8,22 +9,25 @@ import { type Choosing, chosenFoot, waysOf } from "./foot-choice.ts";
 import { footSection, hopelessSection } from "./foot-facts.ts";
 import { footFlaws } from "./foot-flaws.ts";
 import { planesOfLoop } from "./loop-planes.ts";
+import { withUnequalSink } from "./unequal-sink.ts";
 
-/** Returns the foot of each screw: hub and rings chosen, seat on a layer, residual and shim, losers with why. */
+/** Returns the foot of each screw not in doubt: hub, rings, seat on a layer, residual, shim, and losers with why. */
 export function chooseFeet(
   plan: Plan,
   pulleys: readonly MotorPulley[],
   loops: readonly LoopChoice[],
   loads: LoadCases | undefined,
   printer: PrinterOf,
+  doubts: Pick<Doubts, "screws"> = { screws: new Set() },
 ): Topic & { readonly feet: readonly FootChoice[] } {
   const known = { plan, loops, loads, printer: printer(screwFoot.name) };
-  const choosing = Object.keys(plan.screws).flatMap((screw) => {
+  const certain = Object.keys(plan.screws).filter((screw) => !doubts.screws.has(screw));
+  const choosing = certain.flatMap((screw) => {
     const pulley = pulleyOf(plan, screw, pulleys);
     const footing = footingOf(plan, screw);
     return pulley === undefined || isMisfit(footing) ? [] : [waysOf(screw, footing, { ...known, pulley })];
   });
-  const feet = chosenTogether(plan, choosing);
+  const feet = withUnequalSink(chosenTogether(plan, choosing), loads);
   const checked = Object.keys(plan.loops).map((loop) => planesOfLoop({ plan, loop, pulleys, loops, feet }));
   return {
     feet,

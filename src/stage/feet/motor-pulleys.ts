@@ -1,6 +1,7 @@
 import type { Diagnostic } from "../../core/diagnostic.ts";
 import type { Topic } from "../fact.ts";
 import { rounded } from "../frame/footing.ts";
+import { touchedNames, type Unread } from "../frame/unread.ts";
 import type { MotorPulley } from "../machine.ts";
 import type { Plan } from "../schema/index.ts";
 import { stageDefect } from "../stage-defects.ts";
@@ -8,13 +9,13 @@ import { planeFacts, planeLines } from "./plane-facts.ts";
 import { pulleyFlaws, sharedFlange } from "./pulley-flaws.ts";
 
 /** Returns the pulleys on the motor's shaft from the plate up: they fix the planes of all loops. */
-export function motorPulleys(plan: Plan): Topic & { readonly pulleys: readonly MotorPulley[] } {
+export function motorPulleys(plan: Plan, unread: Unread = []): Topic & { readonly pulleys: readonly MotorPulley[] } {
   const pulleys = stacked(plan);
   const facts = planeFacts(plan, pulleys);
   return {
     pulleys,
     sections: [{ title: "Belt planes", facts, lines: planeLines(pulleys) }],
-    diagnostics: [...onePulleyALoop(plan), ...pulleyFlaws(plan, pulleys)],
+    diagnostics: [...onePulleyALoop(plan, unread), ...pulleyFlaws(plan, pulleys)],
   };
 }
 
@@ -34,10 +35,14 @@ function stacked({ motor }: Plan): MotorPulley[] {
   return stack;
 }
 
-function onePulleyALoop({ motor, loops }: Plan): Diagnostic[] {
+/** As many loops without a pulley as there are pulleys of strange loops are what those were meant for. */
+function onePulleyALoop({ motor, loops }: Plan, unread: Unread): Diagnostic[] {
+  const names = [...Object.keys(loops), ...touchedNames(unread, "loops")];
+  const strange = motor.pulleys.filter(({ loop }) => !names.includes(loop)).length;
+  const bare = Object.keys(loops).filter((name) => motor.pulleys.every(({ loop }) => loop !== name)).length;
   return Object.keys(loops).flatMap((loop) => {
     const on = motor.pulleys.flatMap((one, index) => (one.loop === loop ? [index] : []));
-    if (on.length === 1) return [];
+    if (on.length === 1 || (on.length === 0 && bare <= strange)) return [];
     const [, second] = on;
     if (second === undefined)
       return [

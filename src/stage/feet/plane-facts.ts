@@ -6,9 +6,13 @@ import { rounded } from "../frame/footing.ts";
 import type { MotorPulley } from "../machine.ts";
 import type { Plan } from "../schema/index.ts";
 
-/** Returns the belt planes over the datum, how far each lies over the one below, and the ends of each pulley. */
+/**
+ * Returns the belt planes over the datum, how far each lies over the one below, and the ends of each pulley. Of two
+ * pulleys for one loop the lower one counts: the other is told of as a mistake.
+ */
 export function planeFacts(plan: Plan, pulleys: readonly MotorPulley[]): Fact[] {
   return pulleys.flatMap((pulley, index) => {
+    if (pulleys.findIndex(({ loop }) => loop === pulley.loop) < index) return [];
     const below = pulleys[index - 1];
     const planned = plan.motor.pulleys[index];
     const spacing = below === undefined || planned === undefined ? [] : [spacingFact(below, pulley, planned)];

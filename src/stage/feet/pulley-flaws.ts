@@ -12,6 +12,9 @@ const SIDE_PLAY = 0.3;
 /** What must be left of the shaft over the toothed part, mm. */
 const SHAFT_OVER = 0.5;
 
+/** What a shaft may measure over its pulley's bore, and under it, mm: calipers, and a fit that set screws can hold. */
+const BORE = { under: 0.05, over: 0.1 };
+
 const f = (value: number) => Number(value.toFixed(2)).toString();
 const up = (value: number) => (Math.ceil(value * 10 - 1e-6) / 10).toString();
 
@@ -28,7 +31,12 @@ export function pulleyFlaws(plan: Plan, pulleys: readonly MotorPulley[]): Diagno
     const placed = pulleys[index];
     const data = dataFlaws(plan, planned, path);
     const stack = overlaps(plan.motor.pulleys, index, path);
-    return [...data, ...stack, ...(placed === undefined ? [] : shaftFlaws(plan, placed, path))];
+    return [
+      ...data,
+      ...boreFlaws(plan, planned, [...path, "pulley"]),
+      ...stack,
+      ...(placed === undefined ? [] : shaftFlaws(plan, placed, path)),
+    ];
   });
 }
 
@@ -59,6 +67,25 @@ function dataFlaws({ loops }: Plan, { pulley, loop }: Planned, path: Path): Diag
           ),
         ]
       : []),
+  ];
+}
+
+/** Motor shafts are ground and pulleys reamed: sizes apart are two sizes. */
+function boreFlaws({ motor }: Plan, { loop, pulley }: Planned, path: Path): Diagnostic[] {
+  const { bore } = pulley.values;
+  const { shaftDiameter: shaft } = motor.motor.values;
+  // A bore of nothing is told of among the sizes.
+  if (!(bore > 0) || (shaft <= bore + BORE.under && shaft >= bore - BORE.over)) return [];
+  const how = shaft > bore ? "does not go into" : "is loose in";
+  return [
+    stageDefect("motor-pulley-bore-off-shaft", {
+      level: "error",
+      path,
+      says: `the shaft of the ${motor.motor.key}, ${f(shaft)} mm, ${how} the ${f(bore)} mm bore of ${loop}'s pulley`,
+      found: { value: bore, unit: "mm" },
+      limit: { value: shaft, unit: "mm" },
+      set: `pulley: { row: "${pulley.key}", bore: ${f(shaft)} } if it is sold or bored so`,
+    }),
   ];
 }
 

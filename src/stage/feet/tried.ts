@@ -4,12 +4,11 @@ import type { Washer } from "../../catalogue/washers.ts";
 import { isRefusal } from "../../core/calculation.ts";
 import type { Diagnostic } from "../../core/diagnostic.ts";
 import { type Item, itemOf } from "../../core/item.ts";
-import { seatCandidates } from "../../mechanics/seat-candidates.ts";
 import { runChecks } from "../../parts/check.ts";
 import { boughtFor } from "../../parts/screw-foot/bought.ts";
 import type { FootCheck } from "../../parts/screw-foot/checks/seat.ts";
 import type { Derived } from "../../parts/screw-foot/derive/index.ts";
-import { TALLEST_SEAT } from "../../parts/screw-foot/derive/stack.ts";
+import { seatsOf } from "../../parts/screw-foot/derive/stack.ts";
 import { screwFoot } from "../../parts/screw-foot/index.ts";
 import type { Parameters } from "../../parts/screw-foot/parameters.ts";
 import type { Printer } from "../../printing/printer.ts";
@@ -82,21 +81,9 @@ const NOT_NEEDED = "not tried, since the usual ring fits";
 
 /** The seats of other stacks by the arithmetic of the stack alone. */
 function untriedOf({ given, derived }: Tried, stacks: readonly Ring[][], hubs: readonly string[]): Candidate[] {
-  const { pulley, bearing, beltPlane } = given;
-  const { height, toothWidth, flangeThickness } = pulley.values;
+  const bought = boughtFor(given);
   return stacks.flatMap((rings) => {
-    const outcome = seatCandidates({
-      plane: beltPlane,
-      pulley: height,
-      groove: toothWidth,
-      flange: flangeThickness,
-      hub: Math.max(0, height - 2 * flangeThickness - toothWidth),
-      collar: derived.collarHeight,
-      bearing: bearing.values.width,
-      stacks: [rings.map(({ values }) => values.thickness)],
-      lowest: derived.lowestSeat,
-      highest: TALLEST_SEAT,
-    });
+    const outcome = seatsOf(given, bought, [rings.map(({ values }) => values.thickness)], derived.lowestSeat);
     const seats = isRefusal(outcome) ? [] : outcome.filter(({ hub }) => hubs.includes(hub));
     return seats.map((one) => ({ ...one, rings: rings.map(({ key }) => key), lost: one.lost ?? NOT_NEEDED }));
   });

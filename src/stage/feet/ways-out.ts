@@ -1,166 +1,138 @@
-import { BEARINGS } from "../../catalogue/bearings.ts";
 import type { Diagnostic } from "../../core/diagnostic.ts";
-import type { Vec2 } from "../../geometry/mesh.ts";
-import { screwFoot } from "../../parts/screw-foot/index.ts";
-import type { Parameters } from "../../parts/screw-foot/parameters.ts";
-import { UNCALIBRATED } from "../../printing/printer.ts";
-import { asTyped } from "../as-typed.ts";
-import { footingOf, footParameters, hundredth, isMisfit } from "../frame/footing.ts";
+import { footParameters, hundredth } from "../frame/footing.ts";
+import type { Stage } from "../machine.ts";
 import type { Plan } from "../schema/index.ts";
+import { type Change, FOOT_WAYS, type FootWay, mountedUnder } from "./foot-ways.ts";
 
-/** One way out: what it asks for in words, and the plans that would do it, the smallest change first. */
+/** A changed plan, in the words of a file. */
+export interface Changed {
+  readonly set: string;
+  readonly plan: Plan;
+  /** What else is made anew that no family of parts makes. */
+  readonly also?: string;
+}
+
+/** One way out for all feet that cannot be built. */
 export interface Way {
   readonly asks: string;
-  readonly plans: readonly { readonly set: string; readonly plan: Plan }[];
-  /** What else is printed anew that no family of parts makes. */
-  readonly also?: string;
+  /** The plans that would do it, the smallest change first. */
+  readonly plans: readonly Changed[];
+  /** What follows from the last of them, where that one shows how far to go. */
+  readonly further?: (last: Stage) => readonly Changed[];
+  /** What the plan cannot know of it. */
+  readonly measure?: string;
   /** Why there is nothing to try. */
   readonly skipped?: string;
 }
 
-/** Returns the ways out of a foot that cannot be built, in the order of the least trouble. */
-export function waysOut(plan: Plan, screw: string, hopeless: Diagnostic): Way[] {
-  const typed = footParameters(plan, screw);
-  const ways = [flipped, otherRings, thinnerBearing, otherMount, shifted, swapped, hubless, singles, underneath];
-  return ways.map((way) => way({ plan, screw, typed, hopeless }));
+/** Returns whether a diagnostic says of a foot that it cannot be built. */
+export const isHopeless = ({ name }: Diagnostic) =>
+  name === "belt-plane-below-lowest-seat" || name === "foot-stack-does-not-fit";
+
+/** Returns the name of the screw whose foot cannot be built. */
+export const screwOf = ({ path }: Diagnostic) => String(path[1]);
+
+/** Returns the ways out of all feet of a machine that cannot be built, in the order of the least trouble. */
+export function waysOut(plan: Plan, hopeless: readonly Diagnostic[]): Way[] {
+  const { flipped, rings, bearing, mount, hubless } = FOOT_WAYS;
+  const ofFeet = ({ asks, of }: (typeof FOOT_WAYS)[keyof typeof FOOT_WAYS]): Way => {
+    const feet = hopeless.map((one) => {
+      const screw = screwOf(one);
+      return { screw, way: of({ plan, screw, typed: footParameters(plan, screw), hopeless: one }) };
+    });
+    return together(asks, plan, feet);
+  };
+  return [
+    ...[flipped, rings, bearing, mount].map(ofFeet),
+    shifted(plan, hopeless),
+    swapped(plan, hopeless),
+    ofFeet(hubless),
+    singles(plan),
+    underneath(plan),
+  ];
 }
 
-interface Asked {
-  readonly plan: Plan;
-  readonly screw: string;
-  readonly typed: Readonly<Record<string, unknown>>;
-  readonly hopeless: Diagnostic;
+/** One way taken for all feet at once: the smallest change of each, then the next, as far as each goes. */
+function together(
+  asks: string,
+  plan: Plan,
+  feet: readonly { readonly screw: string; readonly way: FootWay }[],
+): Way & { readonly plans: readonly Changed[] } {
+  const able = feet.filter(({ way }) => way.changes.length > 0);
+  if (able.length === 0) return { asks, plans: [], skipped: whyNot(feet) };
+  const steps = Math.max(...able.map(({ way }) => way.changes.length));
+  const plans = Array.from({ length: steps }, (_, step) => {
+    const changes = able.flatMap(({ way }) => way.changes[step] ?? way.changes.at(-1) ?? []);
+    return allOf(plan, changes);
+  });
+  return { asks, plans };
 }
 
-/** The plan with parameters of one foot changed. */
-function withFoot(plan: Plan, screw: string, change: Readonly<Record<string, unknown>>): Plan {
-  const own = plan.screws[screw] as Plan["screws"][string];
-  return { ...plan, screws: { ...plan.screws, [screw]: { ...own, foot: { ...own.foot, ...change } } } };
+function allOf(plan: Plan, changes: readonly Change[]): Changed {
+  return {
+    set: changes.map(({ set }) => set).join(" and "),
+    plan: changes.reduce((before, { apply }) => apply(before), plan),
+  };
 }
 
-function footWay({ plan, screw }: Asked, name: string, value: unknown) {
-  return { set: `screws.${screw}.foot.${name}: ${written(value)}`, plan: withFoot(plan, screw, { [name]: value }) };
-}
-
-/** A value as it stands in a file. */
-function written(value: unknown): string {
-  if (typeof value === "string") return /^[a-z][a-z-]*$/.test(value) ? value : JSON.stringify(value);
-  if (Array.isArray(value)) return `[${value.map(written).join(", ")}]`;
-  if (typeof value !== "object" || value === null) return String(value);
-  const entries = Object.entries(value).map(([key, each]) => `${key}: ${written(each)}`);
-  return `{ ${entries.join(", ")} }`;
-}
-
-/** A parameter as the schema of the foot reads it, its default where it was not typed. */
-function read<Name extends keyof Parameters>(typed: Asked["typed"], name: Name): Parameters[Name] | undefined {
-  const parsed = screwFoot.schema.shape[name]?.safeParse(typed[name]);
-  return parsed?.success ? (parsed.data as Parameters[Name]) : undefined;
-}
-
-function flipped(asked: Asked): Way {
-  const asks = "turn the hub over";
-  const hub = read(asked.typed, "hub");
-  if (hub !== "up" && hub !== "down") return { asks, plans: [], skipped: "up and down were both tried" };
-  return { asks, plans: [footWay(asked, "hub", hub === "up" ? "down" : "up")] };
-}
-
-function otherRings(asked: Asked): Way {
-  const asks = "change the rings";
-  const washers = read(asked.typed, "washers");
-  if (washers === undefined) return { asks, plans: [], skipped: "one, none and two rings were tried" };
-  const typed = washers.map(asTyped);
-  const [fewer, more] = [typed.slice(0, -1), [...typed, ...typed.slice(-1)]];
-  return { asks, plans: (isLow(asked) ? [fewer] : [fewer, more]).map((rings) => footWay(asked, "washers", rings)) };
-}
-
-const isLow = ({ hopeless }: Asked) => hopeless.name === "belt-plane-below-lowest-seat";
-
-function thinnerBearing(asked: Asked): Way {
-  const asks = "a thinner bearing of the same bore";
-  const own = read(asked.typed, "bearing")?.values;
-  const rows = BEARINGS.rows.filter(({ values }) => values.bore === own?.bore && values.width < own.width);
-  if (rows.length === 0) return { asks, plans: [], skipped: "none is listed" };
-  const thickest = [...rows].sort((a, b) => b.values.width - a.values.width);
-  return { asks, plans: thickest.map(({ key }) => footWay(asked, "bearing", key)) };
-}
-
-/** Beside a bar the seat may go below its top, under it lower still. */
-function otherMount(asked: Asked): Way {
-  const mount = read(asked.typed, "mount");
-  if (mount === "on-top") return besideTheBar(asked);
-  const asks = "mount the foot under the bar";
-  if (mount === "on-side" || mount === "in-corner") return { asks, plans: [footWay(asked, "mount", "under")] };
-  return { asks, plans: [], skipped: `a foot ${mount} has no lower mount` };
-}
-
-function besideTheBar(asked: Asked): Way {
-  const asks = "mount the foot beside the bar, where the seat may go below its top";
-  const { plan, screw, typed } = asked;
-  const footing = footingOf(plan, screw);
-  const parsed = screwFoot.schema.safeParse({ ...typed, mount: "on-side", offset: 0 });
-  if (isMisfit(footing) || !parsed.success) return { asks, plans: [], skipped: "its other parameters do not allow it" };
-  const { axis } = screwFoot.open.derive(parsed.data, UNCALIBRATED) as { readonly axis: number };
-  const { at } = plan.screws[screw] as Plan["screws"][string];
-  const out = footing.section.width / 2 + axis - footing.offset;
-  const turn = ((footing.angle + 90) * Math.PI) / 180;
-  const place: Vec2 = [hundredth(at[0] + out * Math.cos(turn)), hundredth(at[1] + out * Math.sin(turn))];
-  const { set, plan: mounted } = footWay(asked, "mount", "on-side");
-  const own = mounted.screws[screw] as Plan["screws"][string];
-  const moved: Plan = { ...mounted, screws: { ...mounted.screws, [screw]: { ...own, at: [place[0], place[1]] } } };
-  return { asks, plans: [{ set: `${set} and screws.${screw}.at: [${place.join(", ")}]`, plan: moved }] };
+function whyNot(feet: readonly { readonly screw: string; readonly way: FootWay }[]): string {
+  const reasons = new Set(feet.map(({ way }) => way.skipped ?? "not tried"));
+  const [only, ...more] = reasons;
+  if (more.length === 0) return only ?? "not tried";
+  return feet.map(({ screw, way }) => `${screw}: ${way.skipped}`).join("; ");
 }
 
 /** Steps by which the motor's plate is moved, and how many more are tried: a printed seat lies on a layer. mm */
 const STEP = 0.1;
 const TRIES = 3;
 const HEIGHTS = { least: -300, most: 500 };
+const MOTOR = "another mount of the motor or shims under it";
 
-function shifted({ plan, hopeless }: Asked): Way {
-  const asks = "move all belt planes by the shortfall";
-  const { found, limit } = hopeless;
-  if (found === undefined || limit === undefined) return { asks, plans: [], skipped: "no height is what it fails on" };
-  const short = limit.value - found.value;
-  const steps = Math.ceil(Math.abs(short) / STEP - 1e-6);
-  const plans = Array.from({ length: TRIES }, (_, more) => Math.sign(short) * (steps + more) * STEP)
-    .map((by) => hundredth(plan.motor.plateTop + by))
-    .filter((top) => top >= HEIGHTS.least && top <= HEIGHTS.most)
-    .map((plateTop) => ({ set: `motor.plateTop: ${plateTop}`, plan: { ...plan, motor: { ...plan.motor, plateTop } } }));
-  return { asks, plans, also: "the foot fits, with another mount of the motor or shims under it" };
+/** How far the planes would have to move for each foot, upwards positive, mm; undefined where no height is short. */
+function shortOf({ found, limit }: Diagnostic): number | undefined {
+  return found === undefined || limit === undefined ? undefined : limit.value - found.value;
 }
 
-function swapped({ plan, screw }: Asked): Way {
+function shifted(plan: Plan, hopeless: readonly Diagnostic[]): Way {
+  const asks = "move all belt planes by the shortfall";
+  const short = hopeless.flatMap((one) => shortOf(one) ?? []);
+  if (short.length < hopeless.length) return { asks, plans: [], skipped: "no height is what it fails on" };
+  const [least, most] = [Math.min(...short), Math.max(...short)];
+  if (least < 0 && most > 0) return { asks, plans: [], skipped: "one foot needs them higher and another one lower" };
+  return { asks, plans: raised(plan, most > 0 ? most : least, "") };
+}
+
+/** Plans whose planes are moved so far, and a little more. */
+function raised(plan: Plan, by: number, before: string): Changed[] {
+  const steps = Math.ceil(Math.abs(by) / STEP - 1e-6);
+  return Array.from({ length: TRIES }, (_, more) => Math.sign(by) * (steps + more) * STEP)
+    .map((step) => hundredth(plan.motor.plateTop + step))
+    .filter((top) => top >= HEIGHTS.least && top <= HEIGHTS.most)
+    .map((plateTop) => {
+      const set = `${before}motor.plateTop: ${plateTop}`;
+      return { set, plan: { ...plan, motor: { ...plan.motor, plateTop } }, also: MOTOR };
+    });
+}
+
+/** Each loop of a foot that cannot be built changes places with each other one. */
+function swapped(plan: Plan, hopeless: readonly Diagnostic[]): Way {
   const asks = "swap which loop is lower";
   const { pulleys } = plan.motor;
-  const own = pulleys.findIndex(({ loop }) => plan.loops[loop]?.nodes.includes(screw));
-  const one = pulleys[own];
-  if (one === undefined || pulleys.length < 2) return { asks, plans: [], skipped: "there is one loop only" };
-  const plans = pulleys.flatMap((other, index) => {
-    if (index === own) return [];
-    const exchanged = pulleys.map((pulley, at) =>
-      at === own ? { ...pulley, loop: other.loop } : at === index ? { ...pulley, loop: one.loop } : pulley,
-    );
-    const set = `loop: ${one.loop} and loop: ${other.loop} exchanged in motor.pulleys`;
-    return [{ set, plan: { ...plan, motor: { ...plan.motor, pulleys: exchanged } } }];
-  });
-  return { asks, plans };
+  if (pulleys.length < 2) return { asks, plans: [], skipped: "there is one loop only" };
+  const screws = hopeless.map(screwOf);
+  const inTrouble = pulleys.map(({ loop }) => screws.some((screw) => plan.loops[loop]?.nodes.includes(screw)));
+  const plans = pulleys.flatMap((one, a) =>
+    pulleys.flatMap((other, b): Changed[] => {
+      if (a >= b || !(inTrouble[a] || inTrouble[b])) return [];
+      const exchanged = pulleys.with(a, { ...one, loop: other.loop }).with(b, { ...other, loop: one.loop });
+      const set = `loop: ${one.loop} and loop: ${other.loop} exchanged in motor.pulleys`;
+      return [{ set, plan: { ...plan, motor: { ...plan.motor, pulleys: exchanged } } }];
+    }),
+  );
+  return plans.length === 0 ? { asks, plans, skipped: "no loop on the motor turns it" } : { asks, plans };
 }
 
-function hubless(asked: Asked): Way {
-  const asks = "a pulley without a hub, held by a clamp collar";
-  const pulley = read(asked.typed, "pulley");
-  if (pulley === undefined || pulley.values.hubLength === 0) return { asks, plans: [], skipped: "it has no hub" };
-  const { flangeThickness, toothWidth } = pulley.values;
-  const typed = asTyped(pulley);
-  const bare = { hubLength: 0, height: 2 * flangeThickness + toothWidth, setScrewFromEnd: 0 };
-  const own = { ...(typeof typed === "string" ? { row: typed } : typed), ...bare };
-  const { set, plan } = footWay(asked, "pulley", own);
-  return {
-    asks,
-    plans: [{ set: `${set} and thrust: collar`, plan: withFoot(plan, asked.screw, { thrust: "collar" }) }],
-  };
-}
-
-function singles({ plan }: Asked): Way {
+function singles(plan: Plan): Way {
   const asks = "two single pulleys on the motor instead of a double one";
   const { pulleys } = plan.motor;
   if (!pulleys.some(({ commonFlange }) => commonFlange)) return { asks, plans: [], skipped: "they are single" };
@@ -169,7 +141,25 @@ function singles({ plan }: Asked): Way {
   return { asks, plans: [{ set: "commonFlange: false in motor.pulleys", plan: changed }] };
 }
 
-function underneath(): Way {
+/**
+ * All feet hang under their bars, then the motor's plate moves by what is still missing. The belts do not come under
+ * the bars by that, since a hanging foot holds its bearing little below its bar: what no plan can say, the words do.
+ */
+function underneath(plan: Plan): Way {
   const asks = "move the whole drive under the bars";
-  return { asks, plans: [], skipped: "another plan, with all feet and the motor's mount anew; not tried" };
+  const measure = "measure the room under the bars for feet and motor, which no plan knows";
+  const feet = Object.keys(plan.screws).map((screw) => ({ screw, way: mountedUnder(plan, screw) }));
+  const standing = feet.filter(({ way, screw }) => way.changes.length === 0 && !hangs(plan, screw));
+  if (standing.length > 0) return { asks, plans: [], skipped: `cannot be tried: ${whyNot(standing)}; ${measure}` };
+  const way = together(asks, plan, feet);
+  const [hung] = way.plans;
+  if (hung === undefined) return { asks, plans: [], skipped: "all feet hang there" };
+  const further = ({ diagnostics }: Stage) => {
+    const short = diagnostics.filter(isHopeless).flatMap((one) => shortOf(one) ?? []);
+    const by = short.reduce((worst, one) => (Math.abs(one) > Math.abs(worst) ? one : worst), 0);
+    return by === 0 ? [] : raised(hung.plan, by, `${hung.set} and `);
+  };
+  return { ...way, further, measure };
 }
+
+const hangs = (plan: Plan, screw: string) => footParameters(plan, screw).mount === "under";

@@ -5,6 +5,8 @@ import { stageDefect } from "../stage-defects.ts";
 import { overlapOf } from "./box-overlap.ts";
 import { footingOf, hundredth, isMisfit, mountOf } from "./footing.ts";
 import { meetsLine, type PlacedBar, placedBars } from "./placed-bar.ts";
+import { soundBars } from "./sound-bars.ts";
+import { isTouched, touchedNames, type Unread } from "./unread.ts";
 import { dot, minus, stepped } from "./vector.ts";
 
 /** What two bars may share before they count as one in the other, mm3. */
@@ -14,10 +16,18 @@ const UNSURE = 80;
 /** Beyond any height of a machine, mm. */
 const FAR = 1e5;
 
-/** Returns what is wrong with bars and screws as bodies: bars in one another, screws that run through a bar. */
-export function frameDefects(plan: Plan): Diagnostic[] {
-  const bars = placedBars(plan);
-  return [...overlaps(bars), ...screwsInBars(plan, bars)];
+/**
+ * Returns what is wrong with bars and screws as bodies: bars in one another, screws that run through a bar. Where a
+ * screw stands on a bar that is not known, from what height on it is there is not known either.
+ */
+export function frameDefects(plan: Plan, unread: Unread = []): Diagnostic[] {
+  const sound = { ...plan, bars: soundBars(plan, unread) };
+  const touched = touchedNames(unread, "screws");
+  const known = ([name, { bar }]: [string, Plan["screws"][string]]) =>
+    !touched.includes(name) && (bar === undefined || sound.bars[bar] !== undefined);
+  const screws = isTouched(unread, "foot") ? {} : Object.fromEntries(Object.entries(plan.screws).filter(known));
+  const bars = placedBars(sound);
+  return [...overlaps(bars), ...screwsInBars({ ...sound, screws }, bars)];
 }
 
 function overlaps(bars: readonly PlacedBar[]): Diagnostic[] {
@@ -30,7 +40,7 @@ function overlaps(bars: readonly PlacedBar[]): Diagnostic[] {
         stageDefect("frame-bars-overlap", {
           level: "error",
           path: ["bars", cure.bar],
-          says: `${bar.name} and ${other.name} share ${shared.volume.toPrecision(3)} mm3 round ${middle(shared.corners)}`,
+          says: `${bar.name} and ${other.name} share ${shared.volume.toFixed(shared.volume < 10 ? 2 : shared.volume < 100 ? 1 : 0)} mm3 round ${middle(shared.corners)}`,
           found: { value: shared.volume, unit: "mm3" },
           limit: { value: SHARED, unit: "mm3" },
           set: cure.set,

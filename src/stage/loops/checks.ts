@@ -10,6 +10,8 @@ import type { SolvedLoop } from "./solve.ts";
 
 /** Teeth in mesh below which a pulley is wrong, and had better not be. belt makers' practice */
 export const MESH = { error: 4, warning: 6 };
+/** Larger pulleys than this are no way out. */
+const MOST_TEETH = 120;
 /** Angle over which a belt had better lie on an outside idler, deg. common practice */
 const WRAP = { least: 5, most: 170 };
 /** Room that a belt needs between the flanges of an idler, mm. common practice */
@@ -89,7 +91,8 @@ function meshDefects(plan: Plan, loop: string, node: BeltNode, wrap: number): Di
   const mesh = meshOf(node, wrap) ?? 0;
   const says = () => `the belt of ${loop} lies on ${mesh.toFixed(2)} teeth of ${name}`;
   const needed = Math.ceil((MESH.warning * 360) / wrap);
-  const set = `an outside idler beside ${name} that makes more wrap, or a pulley of ${needed} teeth or more`;
+  const idler = `an outside idler beside ${name} that makes more wrap`;
+  const set = needed <= MOST_TEETH ? `${idler}, or a pulley of ${needed} teeth or more` : idler;
   const path = pathOf(plan, loop, node);
   if (kind !== "idler") {
     return found("too-few-teeth-in-mesh", path, "", below({ value: mesh, unit: "", ...MESH, says, set }));

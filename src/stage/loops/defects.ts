@@ -14,6 +14,12 @@ export const LOOP_DEFECTS = {
     set: "a longer slide, a foot moved along its bar, or another loop in stock:",
     excusable: false,
   },
+  "loop-tolerance-not-known": {
+    what: "a loop is longer than 2000 mm, where the usual tolerances of belts end",
+    why: "by how much a loop may come out longer or shorter decides how much slide it needs",
+    set: "lengthTolerance: of the loop, as its seller states it",
+    excusable: false,
+  },
   "stock-loops-not-listed": {
     what: "no list of loops is known for this pitch, so every whole number of teeth is taken as one that can be bought",
     why: "shops keep few lengths, and the machine is laid out for one that may not be among them",
@@ -66,6 +72,18 @@ export const LOOP_DEFECTS = {
     what: "the room between the flanges of an idler is less than half a millimetre wider than the belt",
     why: "the flanges scrape the belt's edges to fluff",
     set: "a wider idler, or a narrower belt",
+    excusable: true,
+  },
+  "idler-off-belt-plane": {
+    what: "an idler stands so high or low that a flange of it lies in the plane of its belt",
+    why: "the belt climbs the flange, or runs off the face where there is none",
+    set: "bottom: of the idler, by the height that the message names, or leave it out",
+    excusable: true,
+  },
+  "idler-axle-too-short": {
+    what: "the axle of an idler ends inside its nut, or below it",
+    why: "a nut on half its threads works loose, and the belt throws the idler off",
+    set: "axle: of the idler, a longer bolt",
     excusable: true,
   },
   "belt-bent-too-tight": {

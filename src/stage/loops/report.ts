@@ -4,6 +4,7 @@ import { beltPull, pluckFrequency, requiredSlide, shaftPull, teethInMesh } from 
 import { type Fact, factFrom, type Section } from "../fact.ts";
 import type { BeltGap, BeltNode } from "../machine.ts";
 import type { Plan } from "../schema/index.ts";
+import { beltInputs } from "../searches.ts";
 import { bends, MESH, workingLimit } from "./checks.ts";
 import { loopLines } from "./lines.ts";
 import type { SolvedLoop } from "./solve.ts";
@@ -30,18 +31,6 @@ function known<Input extends string, Result extends string>(...[of, inputs, resu
 
 type FactGivens<Input extends string, Result extends string> = Parameters<typeof factFrom<Input, Result>>;
 
-/** What the exact length follows from: place, radius and side of each node in turn. */
-function beltInputs(nodes: readonly BeltNode[]): Readonly<Record<string, number>> {
-  return Object.fromEntries(
-    nodes.flatMap(({ name, x, y, radius, inside }) => [
-      [`x_${name}`, x],
-      [`y_${name}`, y],
-      [`r_${name}`, radius],
-      [`sigma_${name}`, inside ? 1 : -1],
-    ]),
-  );
-}
-
 const fromBelt = (nodes: readonly BeltNode[], result: string) => ({
   from: { calculation: "belt-loop", result, inputs: beltInputs(nodes) },
 });
@@ -56,7 +45,13 @@ function lengthFacts({ ordered, nodes, slide, chosen }: SolvedLoop): Fact[] {
   facts.push({ key: `loop.${name}.teeth`, label: "its teeth", value: loop.teeth, unit: "" });
   if (slide === undefined || isRefusal(loop.position)) return facts;
   const { at, sensitivity } = loop.position;
-  const inputs = { ...beltInputs(nodes), direction: slide.direction, from: slide.from, to: slide.to, L: loop.length };
+  // The slide counts from the node's place in the plan; another loop may have moved the motor before.
+  const start = nodes.map(
+    (node) => ordered.nodes.find(({ name }) => name === slide.node && name === node.name) ?? node,
+  );
+  const which = start.findIndex(({ name }) => name === slide.node) + 1;
+  const { direction, from: low, to } = slide;
+  const inputs = { ...beltInputs(start), n_slide: which, direction, from: low, to, L: loop.length };
   const from = (result: string) => ({ from: { calculation: "slide-for-length", result, inputs } });
   const label = `${slide.node} on its slide, from its place in the plan`;
   facts.push({ key: `loop.${name}.slide`, label, value: at, unit: "mm", ...from("at") });

@@ -7,10 +7,13 @@ import type { Plan } from "../schema/index.ts";
 import { stageDefect } from "../stage-defects.ts";
 import { fittingMoves, moveInWords } from "./moves.ts";
 import type { SolvedLoop } from "./solve.ts";
-import { roomFor, stockOf, type Tried, tryStock } from "./stock.ts";
+import { roomFor, stockOf, type Tried, toleranceOf, tryStock } from "./stock.ts";
 
 /** How far beyond its ends a slide is looked at for a cure, mm. */
 const BEYOND = 60;
+/** The longest loop with a usual tolerance, mm, and a longer one's as a share of its length: as of that one. */
+const LONGEST = 2000;
+const OF_LENGTH = 0.8 / LONGEST;
 /** Share of the slide at either end in which a loop had better not sit. */
 const END = 0.2;
 /** Change of another loop's length, mm per mm of slide, above which the slide disturbs it. */
@@ -33,8 +36,29 @@ export function stockDefects(plan: Plan, solved: SolvedLoop): Diagnostic[] {
     const set = `stock: [...], the lengths that you can buy, near ${ordered.nominal.length.toFixed(0)} mm`;
     found.push(stageDefect("stock-loops-not-listed", { level: "note", path, says, set }));
   }
-  found.push(...(chosen === undefined ? unfitting(plan, solved) : nearEnd(solved, chosen)));
+  found.push(...(chosen === undefined ? unbought(plan, solved) : nearEnd(solved, chosen)));
   return [...found, ...disturbed(solved)];
+}
+
+/** A loop that may fit once its tolerance is stated is told to want that; one that would not even then, both. */
+function unbought(plan: Plan, solved: SolvedLoop): Diagnostic[] {
+  const { ordered, before, slide, belt } = solved;
+  const { name, plan: loop } = ordered;
+  const usual = toleranceOf(loop, belt.length);
+  if (typeof usual === "number") return unfitting(plan, solved);
+  const lengthTolerance = Math.ceil(belt.length * OF_LENGTH * 10) / 10;
+  const stated = { ...loop, lengthTolerance };
+  const tried = tryStock(stated, before, slide);
+  const vague = stageDefect("loop-tolerance-not-known", {
+    level: "error",
+    path: ["loops", name],
+    says: `the belt round ${name} is ${belt.length.toFixed(0)} mm long, and the usual tolerances end at ${LONGEST} mm`,
+    found: { value: belt.length, unit: "mm" },
+    limit: { value: LONGEST, unit: "mm" },
+    set: `lengthTolerance: ${lengthTolerance} in loops.${name}, or what the seller of the belt states`,
+  });
+  if (tried.some(({ lost }) => lost === undefined)) return [vague];
+  return [vague, ...unfitting(plan, { ...solved, ordered: { ...ordered, plan: stated }, tried })];
 }
 
 function unfitting(plan: Plan, solved: SolvedLoop): Diagnostic[] {

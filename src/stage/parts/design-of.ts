@@ -1,8 +1,11 @@
 import type { DefectName } from "../../core/defects.ts";
 import type { Diagnostic, Path } from "../../core/diagnostic.ts";
+import { applyAcceptance } from "../../parts/acceptance.ts";
 import type { Design } from "../../parts/family.ts";
 import { FAMILIES } from "../../parts/index.ts";
+import { acceptedOf } from "../acceptance.ts";
 import type { PlacedPart, PrinterOf } from "../machine.ts";
+import type { Plan } from "../schema/index.ts";
 
 /** A part of the machine as its family has worked it out. */
 export interface DesignedPart {
@@ -47,9 +50,14 @@ function drawn(part: PlacedPart, printer: PrinterOf): string | undefined {
   );
 }
 
-/** Returns what the family's own checks find wrong with a part, each at the place of the plan that it comes from. */
-export function findingsOf({ part, design }: DesignedPart): readonly Diagnostic[] {
-  return toldOfPart(design.diagnostics).map((each) => ({
+/**
+ * Returns what the family's own checks find wrong with a part, each at the place of the plan that it comes from; what
+ * the plan accepts of it as a warning.
+ */
+export function findingsOf({ part, design }: DesignedPart, plan: Plan): readonly Diagnostic[] {
+  const checks = FAMILIES.find(({ name }) => name === part.family)?.checks ?? [];
+  const judged = applyAcceptance(design.diagnostics, acceptedOf(plan, part.name), { checks });
+  return toldOfPart(judged).map((each) => ({
     ...each,
     path: placeIn(part, each.path),
     says: `${part.name}: ${each.says}`,

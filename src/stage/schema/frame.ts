@@ -2,9 +2,9 @@ import * as z from "zod";
 import { BARS } from "../../catalogue/bars.ts";
 import { SCREWS } from "../../catalogue/screws.ts";
 import { itemOf } from "../../core/item.ts";
-import { angle, choice, flag, hardware } from "../../core/parameter.ts";
+import { angle, choice, flag, hardware, meaning } from "../../core/parameter.ts";
 import { row } from "../../core/table.ts";
-import { block, mm, named, place, spot, thing } from "./words.ts";
+import { block, mm, named, place, reference, spot } from "./words.ts";
 
 const bar = z.strictObject({
   bar: hardware(BARS, "the bar"),
@@ -36,7 +36,7 @@ const screw = z.strictObject({
     "dry brass": "brass or bronze, dry",
     plastic: "plastic on steel",
   }).default("greased brass"),
-  bar: thing.optional(),
+  bar: reference("the bar its foot is bolted to; left out, the nearest that can carry it").optional(),
   foot: block(
     "screw-foot",
     "what this foot has of its own: any parameter of a screw-foot that the plan does not derive",
@@ -50,11 +50,12 @@ export const frame = {
     "screw-foot",
     "what all feet have in common: any parameter of a screw-foot that the plan does not derive",
   ),
-  travel: z
-    .strictObject({
+  travel: meaning(
+    z.strictObject({
       lowest: mm("z_low", "lowest part of the stage, at the bottom of its travel", -500, 3000).default(60),
       lift: mm("H", "how far the stage rises", 1, 3000).default(200),
       nut: mm("z_nut", "middle of the nuts, at the bottom of the travel", -500, 3000).default(100),
-    })
-    .prefault({}),
+    }),
+    "where the stage goes",
+  ).prefault({}),
 };

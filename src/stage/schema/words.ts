@@ -1,5 +1,5 @@
 import * as z from "zod";
-import { length, type ParameterMeta, presented } from "../../core/parameter.ts";
+import { LIMITS, length, meaning, type ParameterMeta, presented } from "../../core/parameter.ts";
 
 /** Lengths in mm; places in the frame of the machine: x and y in plan, z up from the datum. */
 export const mm = (symbol: string, meaning: string, min: number, max: number) => length({ symbol, meaning, min, max });
@@ -23,11 +23,18 @@ export const place = z
 const NAME = /^[A-Za-z0-9](?:[A-Za-z0-9-]{0,14}[A-Za-z0-9])?$/;
 
 /** The name of a thing of the machine: short, since it is engraved and names files. */
-export const thing = z.string("expected a name").superRefine((text, ctx) => {
-  if (NAME.test(text)) return;
-  const message = `${presented(text)} is no name: letters, digits and hyphens, at most 16`;
-  ctx.addIssue({ code: "custom", message, params: { set: "a short name such as A or front-left" } });
-});
+export const thing = z
+  .string("expected a name")
+  .superRefine((text, ctx) => {
+    if (NAME.test(text)) return;
+    const message = `${presented(text)} is no name: letters, digits and hyphens, at most 16`;
+    ctx.addIssue({ code: "custom", message, params: { set: "a short name such as A or front-left" } });
+  })
+  .register(LIMITS, { pattern: NAME.source });
+
+/** The name of a thing of the machine that stands elsewhere in the plan. */
+export const reference = (description: string) =>
+  meaning(thing.clone().register(LIMITS, { pattern: NAME.source }), description);
 
 /** Things by their names, at most `most` of them. */
 export function named<Thing extends z.ZodType>(each: Thing, meaning: string, most: number) {
@@ -48,6 +55,7 @@ export function named<Thing extends z.ZodType>(each: Thing, meaning: string, mos
         ctx.addIssue({ code: "custom", path: [name], message, params: { set: "another name" } });
       }
     })
+    .register(LIMITS, { most })
     .register(z.globalRegistry, { symbol: "", unit: "", description: meaning });
 }
 

@@ -1,14 +1,20 @@
 import { describe, expect, test } from "vitest";
+import { ALLOWED, type Allowed } from "../../../src/build/clash/allowed.ts";
 import { clashesOf } from "../../../src/build/clash/clashes.ts";
 import { assemblyFaults } from "../../../src/build/clash/index.ts";
 import type { Diagnostic } from "../../../src/core/diagnostic.ts";
+import { UNCALIBRATED } from "../../../src/printing/printer.ts";
 import { bodiesOf } from "../../../src/stage/bodies/index.ts";
-import type { Stage } from "../../../src/stage/index.ts";
+import { deriveStage, type Stage } from "../../../src/stage/index.ts";
 import type { PlacedPart } from "../../../src/stage/machine.ts";
 import { handPlan } from "../../support/hand-plan.ts";
 import { handStage, printerOf } from "../../support/hand-stage.ts";
 import { kernel } from "../../support/kernel.ts";
+import { widePlan } from "../../support/plans.ts";
 import { laidDifferently } from "../../support/turned-stage.ts";
+
+/** Pairs that only touch in the wide machine: its bearings are no larger than their pockets, its keys only lie in. */
+const HARD: readonly string[] = ["bearing,part"];
 
 const faultsOf = (stage: Stage): Diagnostic[] => assemblyFaults(stage, printerOf, kernel);
 const briefly = (stage: Stage) => faultsOf(stage).map(({ name, level, path }) => [name, level, path.join(".")]);
@@ -33,7 +39,24 @@ const shifted =
     return { ...part, placement: { ...part.placement, origin: [x + dx, y + dy, z] } };
   };
 
+/** The wide machine as it is derived: it has an idler. */
+const derived = () => deriveStage(widePlan(), () => UNCALIBRATED);
+
 describe("a whole machine", () => {
+  test.each(ALLOWED.filter(({ kinds }) => !HARD.includes(kinds.join())))(
+    "needs the entry for $kinds: without it there is a clash of such two, with it none",
+    (entry) => {
+      const stage = derived();
+      const bodies = bodiesOf(stage, () => UNCALIBRATED);
+      const of = (table: readonly Allowed[]) =>
+        kernel.assemble((hall) => clashesOf(bodies, stage.plan.travel.lift, hall, table));
+      expect(of(ALLOWED)).toEqual([]);
+      const found = of(ALLOWED.filter((one) => one !== entry));
+      expect(found.length).toBeGreaterThan(0);
+      for (const { first, second } of found) expect([...entry.kinds].sort()).toEqual([first.kind, second.kind].sort());
+    },
+  );
+
   test("that is sound has no clash and no gap too small", () => {
     expect(faultsOf(handStage())).toEqual([]);
   });

@@ -45,6 +45,17 @@ describe("feet that sink unequally", () => {
     expect(finding(SINK, { ...UNDER, lightestLoad: 90 })).toBeUndefined();
   });
 
+  // By hand: sink grows as the load does (statics), so 60 of 100 N sink by 0.6 of it.
+  test("at one time: its own load then, and the other foot's, or what that one sinks", () => {
+    const all = numberOf("delta", UNDER);
+    expect(numberOf("d_delta", { ...UNDER, steadyLoad: 60, lightestLoad: 20 })).toBeCloseTo(0.4 * all, 9);
+    expect(numberOf("d_delta", { ...UNDER, steadyLoad: 60, otherSink: 0.05 })).toBeCloseTo(0.6 * all - 0.05, 9);
+    expect(numberOf("d_delta", { ...UNDER, steadyLoad: 20, lightestLoad: 60 })).toBe(0);
+    expect(numberOf("d_delta", { ...UNDER, thrust: "hung", lightestLoad: 20 })).toBe(0);
+    expect(finding(SINK, { ...UNDER, otherSink: 0 })?.level).toBe("warning");
+    expect(finding(SINK, { ...UNDER, otherSink: all })).toBeUndefined();
+  });
+
   test.each([
     ["under", "a thicker plate", { plate: 13 }],
     ["on-top", "a thicker plate", { plate: 13 }],

@@ -96,6 +96,8 @@ const wild = fc.record({
   cap: fc.boolean(),
   axialLoad: fc.constantFrom(0, 50, 2000),
   lightestLoad: maybe(fc.constantFrom(0, 40, 2000)),
+  steadyLoad: maybe(fc.constantFrom(0, 40, 2000)),
+  otherSink: maybe(fc.constantFrom(0, 0.05, 20)),
   beltPull: fc.constantFrom(0, 30, 2000),
   crashForce: fc.constantFrom(0, 500, 5000),
   bearingToNut: maybe(tenths(20, 2000)),

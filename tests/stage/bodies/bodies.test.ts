@@ -49,6 +49,14 @@ describe("the bodies of a machine put together by hand", () => {
       heater: 1,
       wheel: 8,
       axle: 8,
+      eccentric: 4,
+      nut: 3,
+      "tram-bolt": 3,
+      spring: 3,
+      washer: 9,
+      "thumb-wheel": 3,
+      // Washer and head: two bolts for each foot and mount, four axles of each carriage; arms are bolted on elsewhere.
+      fastener: 2 * (2 * 3 + 2 * 3 + 4 * 2),
       part: 8,
     });
   });
@@ -127,6 +135,69 @@ describe("the bodies of a machine put together by hand", () => {
     const moving = bodies.filter(({ moves }) => moves).map(({ name }) => name);
     expect(moving.filter((name) => /^(screw|foot|belt|motor|pulley|bearing)/.test(name))).toEqual([]);
     expect(moving).toEqual(expect.arrayContaining(["bar arm-front", "plate", "heater", "mount-one", "carriage-left"]));
+  });
+
+  test("the hardware of a mount lies layer on layer: wheel, washer, bracket, washer, spring, washer, plate", () => {
+    const [low = 0, top = 0] = heights(named("mount-one"));
+    const wheel = heights(named("thumb wheel of mount-one"));
+    const [under, over, slides] = [1, 2, 3].map((each) => heights(named(`washer ${each} of mount-one`)));
+    const spring = heights(named("spring of mount-one"));
+    const plate = heights(named("plate"));
+    const bolt = heights(named("tram bolt of mount-one"));
+    expect(wheel[1]).toBeCloseTo(slides?.[0] ?? 0, 6);
+    expect(slides?.[1]).toBeLessThan(top);
+    expect(slides?.[1]).toBeGreaterThanOrEqual(low - 1e-6);
+    expect(under?.[1]).toBeCloseTo(spring[0] ?? 0, 6);
+    expect(spring[1]).toBeCloseTo(over?.[0] ?? 0, 6);
+    expect(over?.[1]).toBeCloseTo(plate[0] ?? 0, 6);
+    // These mounts are made for the plate that the family takes for usual.
+    expect((bolt[1] ?? 0) - (plate[0] ?? 0)).toBeCloseTo(6.35, 4);
+    expect(bolt[0]).toBeLessThan((slides?.[0] ?? 0) + 1e-6);
+    // Wire and coil of the M5 spring of the table: 10 over all.
+    const { min, max } = meshOf(named("spring of mount-one")).box;
+    expect(max[0] - min[0]).toBeCloseTo(10, 1);
+  });
+
+  test("a nut stands on its screw with its middle where the plan has it, and rises", () => {
+    const nut = named("nut of screw A");
+    // The flanged nut of the table for 8 mm screws: 15 long, flange 22.
+    expect(heights(nut)).toEqual([expect.closeTo(125 - 7.5, 4), expect.closeTo(125 + 7.5, 4)]);
+    expect(meshOf(nut).box.max[0] - meshOf(nut).box.min[0]).toBeCloseTo(22, 1);
+    expect(nut.moves).toBe(true);
+  });
+
+  test("heads and washers of the bolts lie on the outer side of what they hold, not where the key passes", () => {
+    const foot = bodies.filter(({ name }) => name.endsWith(" of foot-a")).map(({ name }) => name);
+    expect(foot).toHaveLength(4);
+    expect(foot.filter((name) => name.includes("key"))).toEqual([]);
+    const axle = bodies.find(({ name }) => /^M5 head at .* of carriage-left$/.test(name));
+    const plate = meshOf(named("carriage-left")).box;
+    if (axle === undefined) throw new Error("no head");
+    const head = meshOf(axle).box;
+    // The post stands at y 280, wheels between it and the plate.
+    expect(Math.abs(head.min[1] - 280)).toBeGreaterThan(Math.abs(plate.min[1] - 280));
+  });
+
+  test("the far plate of a sandwich lies beyond the wheels, on the other side of the post", () => {
+    const sandwiched = handStage();
+    const parts = sandwiched.parts.map((part) =>
+      part.name === "carriage-left" ? { ...part, parameters: { ...part.parameters, sandwich: true } } : part,
+    );
+    const all = bodiesOf({ ...sandwiched, parts }, printerOf);
+    const [near, far] = [meshOf(named("carriage-left", all)).box, meshOf(named("carriage-left far", all)).box];
+    const wheel = meshOf(named("wheel 1 of carriage-left", all)).box;
+    // Plate, wheels and far plate follow on one another away from the near one.
+    expect(near.min[1]).toBeGreaterThan(wheel.max[1]);
+    expect(far.max[1]).toBeLessThan(wheel.min[1]);
+    // Same size, turned over: left and right, top and bottom are where they were.
+    for (const axis of [0, 2] as const) expect(far.max[axis]).toBeCloseTo(near.max[axis], 3);
+    const shared = kernel.assemble((hall) =>
+      hall.overlap(
+        { solid: named("carriage-left far", all).solid, lift: 0 },
+        { solid: named("wheel 1 of carriage-left", all).solid, lift: 0 },
+      ),
+    );
+    expect(shared).toBeUndefined();
   });
 
   test("wheels stand on both sides of their post, their rims in its faces", () => {

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import type { Stage } from "../../../src/stage/index.ts";
 import { amount, BARE, fact, wide } from "./stages.ts";
 
 const G = 9.80665;
@@ -116,22 +117,70 @@ describe("mounts", () => {
 });
 
 describe("sag with the print", () => {
-  it("arm between two nuts: F L^3 / 48 E I with what the print puts on its two mounts (shigley A-9)", () => {
-    // At y 115 a print of 2 kg stands before the front mounts: by the lever from mount three at 430, both front ones
-    // together carry 315/300 of it, wherever it stands along them. Two corners at once would be two prints.
-    const share = (430 - 115) / (430 - 130);
+  /** What the print puts on mounts one and two when it stands at 170, 115, by the levers of the mounts (statics). */
+  const along = (430 - 115) / 300;
+  const onOne = (along / 2 + (380 - 170) / 360) * 2 * G;
+  const onTwo = along * 2 * G - onOne;
+  const EI = 69000 * 28000;
+
+  it("arm between two nuts: F a^2 b^2 / 3 E I L under all that the print presses there (shigley A-9)", () => {
     const stage = wide();
-    const own = fact(stage, "bar.arm-front.sag");
-    expect(own.from?.inputs.length).toBeCloseTo(460, 9);
-    expect(own.from?.inputs.inertia).toBeCloseTo(28000, 6);
-    expect(own.from?.inputs.force).toBeCloseTo(share * 2 * G, 6);
-    expect(own.value).toBeCloseTo((share * 2 * G * 460 ** 3) / (48 * 69000 * 28000), 9);
+    const own = fact(stage, "mount.one.sag");
+    expect(own.from?.inputs).toMatchObject({ length: 460, at: 50, inertia: 28000 });
+    // A print on that corner lifts at mount two.
+    expect(onTwo).toBeLessThan(0);
+    expect(own.value).toBeCloseTo((onOne * 50 ** 2 * 410 ** 2) / (3 * EI * 460), 9);
+    expect(amount(stage, "bar.arm-front.change")).toBeCloseTo(own.value, 9);
+  });
+
+  it("is no less than what both mounts together make either sink, for a print anywhere (shigley A-9)", () => {
+    // Mounts 100 and 300 mm into 460: sag at x under a load at a, x <= a, is F b x (L^2 - b^2 - x^2) / 6 E I L.
+    const at = (x: number, a: number): number =>
+      x > a ? at(a, x) : ((460 - a) * x * (460 ** 2 - (460 - a) ** 2 - x ** 2)) / (6 * EI * 460);
+    const stage = wide({ plate: { mounts: { one: { at: [250, 130] }, two: { at: [450, 130] } } } });
+    const told = Math.max(amount(stage, "mount.one.sag"), amount(stage, "mount.two.sag"));
+    const [weight, places] = [2 * G, [170, 380, 590].flatMap((x) => [115, 280, 445].map((y) => [x, y] as const))];
+    const worst = places.flatMap(([x, y]) => {
+      const both = ((430 - y) / 300) * weight;
+      const two = ((x - 380) * weight + both * (380 - 250)) / 200;
+      const sag = (here: number) => at(here, 100) * (both - two) + at(here, 300) * two;
+      return [sag(100), sag(300)];
+    });
+    expect(told).toBeGreaterThanOrEqual(Math.max(...worst));
+    expect(told).toBeLessThan(3 * Math.max(...worst));
+  });
+
+  it("a mount straight over a nut does not sink with its bar, and that is said; another on the bar does", () => {
+    const stage = wide({ plate: { mounts: { one: { at: [150, 130] } } } });
+    const said = stage.sections.find(({ title }) => title === "Sag from empty to full")?.lines ?? [];
+    expect(said).toContain("mount one stands straight over what holds arm-front: no sag of its bar");
+    expect(said).toContain("mount three stands straight over what holds arm-back: no sag of its bar");
+    expect(() => fact(stage, "mount.one.sag")).toThrow();
+    // What stands over the nut does not press on the span: the print's most on mount two alone counts.
+    const two = fact(stage, "mount.two.sag");
+    expect(two.value).toBeCloseTo(((two.from?.inputs.force ?? 0) * 50 ** 2 * 410 ** 2) / (3 * EI * 460), 9);
+    expect(amount(stage, "bar.arm-front.change")).toBeCloseTo(two.value, 9);
+    expect(amount(stage, "bar.arm-back.change")).toBe(0);
+  });
+
+  it("is the same past either end of what holds the bar, and past one nut alone", () => {
+    const tips = [{ A: { at: [260, 62] } }, { B: { at: [500, 62] } }].map((screws) => wide({ screws }));
+    expect(fact(tips[1] as Stage, "mount.two.tip").value).toBeCloseTo(amount(tips[0] as Stage, "mount.one.tip"), 9);
+    const back = fact(wide({ plate: { mounts: { three: { at: [400, 430] } } } }), "mount.three.tip");
+    expect(back.from?.inputs).toMatchObject({ at: 20, length: 20 });
+    expect(back.value).toBeCloseTo(((back.from?.inputs.force ?? 0) * 20 ** 3) / (3 * EI), 9);
+  });
+
+  it("is that of the span between neighbours, where three nuts hold a bar", () => {
+    const screws = { M: { at: [300, 62], length: 420, bar: "front" } };
+    const one = fact(wide({ screws }), "mount.one.sag");
+    expect(one.from?.inputs).toMatchObject({ length: 150, at: 50 });
   });
 
   it("an oblong bar on its broad side sags by the ratio of its second moments", () => {
     const bar = { bar: "20x40 slot 6" };
-    const upright = amount(wide({ bars: { "arm-front": bar } }), "bar.arm-front.sag");
-    const flat = amount(wide({ bars: { "arm-front": { ...bar, turned: true } } }), "bar.arm-front.sag");
+    const upright = amount(wide({ bars: { "arm-front": bar } }), "mount.one.sag");
+    const flat = amount(wide({ bars: { "arm-front": { ...bar, turned: true } } }), "mount.one.sag");
     expect(flat / upright).toBeCloseTo(4.8 / 1.35, 6);
   });
 
@@ -148,7 +197,7 @@ describe("sag with the print", () => {
     expect(() => fact(inside, "carriage.left.wheel-drop")).toThrow();
     const outside = wide({ print: "4 kg" });
     const drop = amount(outside, "carriage.left.wheel-drop") + amount(outside, "carriage.left.joint-drop");
-    const sag = amount(outside, "bar.arm-front.sag");
+    const sag = amount(outside, "mount.one.sag");
     expect(amount(outside, "bar.arm-front.change")).toBeCloseTo(drop + sag, 9);
     expect(drop).toBeGreaterThan(0);
   });

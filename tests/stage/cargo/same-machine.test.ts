@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { planSchema, type Stage } from "../../../src/stage/index.ts";
+import type { LoadCases } from "../../../src/stage/machine.ts";
 import { backwards } from "../../support/backwards.ts";
 import { deepMerge } from "../../support/deep-merge.ts";
 import { WIDE } from "../../support/plans.ts";
@@ -29,17 +30,26 @@ function essence({ loads, parts, diagnostics }: Stage) {
     weight: near(loads?.weight),
     crash: near(loads?.crash),
     worst: Object.fromEntries(Object.entries(loads?.worst ?? {}).map(([name, load]) => [name, near(load)])),
-    least: Object.fromEntries(Object.entries(loads?.least ?? {}).map(([name, load]) => [name, near(load)])),
+    least: eachScrew(loads, near),
     parts: parts.map(({ name, parameters }) => ({ name, parameters })).sort((a, b) => (a.name < b.name ? -1 : 1)),
     found: diagnostics.map(({ name, level, path }) => `${level} ${name} ${path.join(".")}`).sort(),
   };
 }
 
+/** The least that each screw carries in any case, N. */
+const eachScrew = (loads: LoadCases | undefined, as: (least: number) => unknown) =>
+  Object.fromEntries(
+    Object.keys(loads?.worst ?? {}).map((name) => [
+      name,
+      as(Math.min(...(loads?.cases ?? []).map(({ least }) => least[name] ?? 0))),
+    ]),
+  );
+
 const plainLoads = ({ loads }: Stage) => ({
   weight: loads?.weight,
   crash: loads?.crash,
   worst: loads?.worst,
-  least: loads?.least,
+  least: eachScrew(loads, (least) => least),
 });
 const plain = (stage: Stage) => ({ ...essence(stage), ...plainLoads(stage) });
 

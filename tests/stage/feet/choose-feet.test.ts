@@ -79,6 +79,23 @@ describe("the choice", () => {
     );
   });
 
+  test("on a post as high as it is asked for: the foot hangs there, and is no taller for it", () => {
+    const post = { bar: "30x30 slot 8", from: [15, 280, 0], to: [15, 280, 500] };
+    const screws = { A: { at: [62, 280], bar: "post-left", foot: { mount: "on-post" } } };
+    const high = { ...WORKED, motor: { plateTop: 75 }, bars: { "post-left": post }, screws };
+    const { seat, candidates } = feetOf(widePlan(high)).of("A");
+    // 87.5 - 11.5 - 1 - 7 over the datum, 60 of it allowed over a bar.
+    expect(seat).toBe(68);
+    const untried = candidates.filter(({ rings }) => rings.length !== 1);
+    expect(untried.map(({ hub, seat }) => [hub, seat])).toEqual([
+      ["down", 69],
+      ["up", 76],
+      ["down", 67],
+      ["up", 74],
+    ]);
+    expect(new Set(untried.map(({ lost }) => lost))).toEqual(new Set(["not tried, since the usual ring fits"]));
+  });
+
   test("says of a way without rings what it does to the bearing", () => {
     const plan = widePlan({ ...WORKED, screws: { A: { foot: { washers: [] } } } });
     const section = feetOf(plan).sections.find(({ title }) => title === "Foot of A");
@@ -171,7 +188,13 @@ describe("what the plan says of a foot", () => {
     const change = { ...WORKED, stock: { bolts: [14, 16, 20] }, travel: { lowest: 90 } };
     const plan = widePlan({ ...change, screws: { A: { at: [55, 230], bar: "left" } } });
     const { part } = feetOf(plan, { loads: evenLoads(plan, 61.234, -3, 140) }).of("A");
-    expect(part.parameters).toMatchObject({ axialLoad: 61.2, lightestLoad: 0, crashForce: 140, stageLowest: 90 });
+    expect(part.parameters).toMatchObject({
+      axialLoad: 61.2,
+      steadyLoad: 0,
+      otherSink: 0,
+      crashForce: 140,
+      stageLowest: 90,
+    });
     expect(part.parameters).toMatchObject({ axisOffset: 25, label: "A", boltLengths: [14, 16, 20], beltWidth: 6 });
     // Seat 4.5 and half a bearing: the nut's middle at 125.
     expect(part.parameters.bearingToNut).toBeCloseTo(125 - 4.5 - 3.5, 9);
@@ -183,7 +206,7 @@ describe("what the plan says of a foot", () => {
   test("what is not known yet is the family's default", () => {
     const { part } = feetOf(widePlan(WORKED)).of("A");
     expect(part.parameters).toMatchObject({ axialLoad: 50, beltPull: 30, crashForce: 0 });
-    expect(part.parameters).not.toHaveProperty("lightestLoad");
+    expect(part.parameters).not.toHaveProperty("otherSink");
     expect(part.derived).not.toContain("axialLoad");
   });
 

@@ -28,7 +28,7 @@ function cures(change: Change) {
   return {
     stage,
     hopeless: hopeless[0] as Diagnostic,
-    all: curesOf(stage, hopeless[0] as Diagnostic, derive, () => UNCALIBRATED),
+    all: curesOf(stage, derive, () => UNCALIBRATED),
   };
 }
 
@@ -48,7 +48,7 @@ describe("a foot on top of its bar whose seat would lie 3 mm too low", () => {
       ["turn the hub over", false],
       ["change the rings", false],
       ["a thinner bearing of the same bore", false],
-      ["mount the foot beside the bar, where the seat may go below its top", true],
+      ["a lower mount: beside the bar instead of on top of it, under it instead of beside it", true],
       ["move all belt planes by the shortfall", true],
       ["swap which loop is lower", true],
       ["a pulley without a hub, held by a clamp collar", false],
@@ -101,7 +101,7 @@ describe("ways out that only some feet have", () => {
     const stiff = { foot: { ...WORKED.foot, plate: 12, material: "PLA" } };
     const { all } = cures({ ...stiff, motor: { plateTop: -26 }, screws: higher });
     expect(all[3]).toMatchObject({
-      way: "mount the foot under the bar",
+      way: "a lower mount: beside the bar instead of on top of it, under it instead of beside it",
       set: "screws.A.foot.mount: under",
       helps: true,
     });
@@ -112,12 +112,91 @@ describe("ways out that only some feet have", () => {
     const stage = derive(widePlan(low));
     const [hopeless] = stage.diagnostics.filter(({ name }) => name === "foot-stack-does-not-fit");
     expect(hopeless?.path).toEqual(["screws", "C"]);
-    const all = curesOf(stage, hopeless as Diagnostic, derive, () => UNCALIBRATED);
+    const all = curesOf(stage, derive, () => UNCALIBRATED);
     const shift = all.find(({ way }) => way.startsWith("move all belt planes"));
     expect(shift).toMatchObject({ helps: true });
     expect(
       derive(widePlan({ ...low, motor: { plateTop: Number(/-?[\d.]+$/.exec(shift?.set ?? "")?.[0]) } })).feet,
     ).toHaveLength(3);
+  });
+});
+
+describe("several feet that cannot be built", () => {
+  // Seats of A and B at -40, of C, whose loop is 10 higher, at -30; the lowest beside their bars is -23.
+  const deep: Change = { ...WORKED, motor: { plateTop: -40 } };
+  const stage = derive(widePlan(deep));
+  const all = curesOf(stage, derive, () => UNCALIBRATED);
+  const hopeless = stage.diagnostics.filter(({ name }) => name === "belt-plane-below-lowest-seat");
+  const errorsOf = (change: Change) => derive(widePlan(change)).diagnostics.filter(({ level }) => level === "error");
+
+  test("are judged together, once: what each way leaves of all of them, and how many parts it prints", () => {
+    expect(hopeless.map(({ path }) => path[1])).toEqual(["A", "B", "C"]);
+    const told = stage.sections.filter(({ title }) => title.startsWith("Ways out"));
+    expect(told.map(({ title }) => title)).toEqual(["Ways out for the feet of A, B and C"]);
+    expect(told[0]?.lines).toHaveLength(9);
+    // Under their bars C fits and A and B, 10 lower, do not: a change is not said to help because of one foot.
+    expect(all[3]).toMatchObject({ helps: false, fits: ["C"], reprints: 1 });
+    expect(all[3]?.outcome).toBe("C fits; leaves belt-plane-below-lowest-seat at screws.A and screws.B");
+    expect(all[4]).toMatchObject({ set: "motor.plateTop: -23", helps: true, fits: ["A", "B", "C"], reprints: 4 });
+  });
+
+  test("name what mends all of them at the first, and point to it at the others", () => {
+    expect(hopeless[0]?.set).toBe("motor.plateTop: -23 (prints 4 parts anew)");
+    expect(hopeless.slice(1).map(({ set }) => set)).toEqual(
+      Array(2).fill("what is set for A, which mends this foot too"),
+    );
+    expect(errorsOf({ ...WORKED, motor: { plateTop: -23 } })).toEqual([]);
+  });
+
+  test("hang under their bars with the whole drive, the motor's plate as low as they reach then", () => {
+    const last = all.at(-1);
+    expect(last).toMatchObject({ way: "move the whole drive under the bars", fits: ["A", "B", "C"], reprints: 4 });
+    expect(last?.set).toBe(
+      `${[..."ABC"].map((screw) => `screws.${screw}.foot.mount: under and `).join("")}motor.plateTop: -34`,
+    );
+    expect(last?.outcome).toContain("measure the room under the bars for feet and motor");
+    const hung = (plateTop: number) => errorsOf({ foot: { ...WORKED.foot, mount: "under" }, motor: { plateTop } });
+    expect(hung(-34).map(({ name }) => name)).toEqual(["feet-sink-unequally"]);
+    expect(hung(-34.2).map(({ name }) => name)).toContain("belt-plane-below-lowest-seat");
+  });
+
+  test("of which one has no place under a bar: the drive cannot go there, and why is said", () => {
+    const post = { C: { at: [15, 330], bar: "post-left", foot: { mount: "on-post", lowestZ: 0 } } };
+    const way = curesOf(derive(widePlan({ ...deep, screws: post })), derive, () => UNCALIBRATED).at(-1);
+    expect(way).toMatchObject({ set: "", helps: false });
+    expect(way?.outcome).toMatch(/^cannot be tried: a foot on-post has no lower mount; measure the room/);
+  });
+});
+
+describe("what the plan accepts is no error of a way out", () => {
+  const because = "the plate is trammed again every month";
+  const accepting = (change: Change, part: string, check: string) =>
+    derive(widePlan({ ...change, accept: [{ part, check, because }] }));
+  const wayOf = (stage: ReturnType<typeof derive>, at: number) => curesOf(stage, derive, () => UNCALIBRATED).at(at);
+
+  test("of a part", () => {
+    const deep: Change = { ...WORKED, motor: { plateTop: -40 } };
+    expect(wayOf(derive(widePlan(deep)), -1)?.outcome).toContain("leaves feet-sink-unequally at screws.C");
+    expect(wayOf(accepting(deep, "foot-a", "feet-sink-unequally"), -1)?.helps).toBe(false);
+    expect(wayOf(accepting(deep, "foot-c", "feet-sink-unequally"), -1)?.helps).toBe(true);
+  });
+
+  test("of the machine", () => {
+    // Beside its bar A leads the belt to B through a stake that it passes from the top of the bar.
+    const stake = { stake: { bar: "20x20 slot 6", from: [300, 42, 0], to: [300, 42, 60] } };
+    const staked = { ...onTop({}, 3), bars: stake };
+    expect(wayOf(derive(widePlan(staked)), 3)?.outcome).toMatch(/^A fits; leaves belt-too-near-bar at/);
+    expect(wayOf(accepting(staked, "stage", "belt-too-near-bar"), 3)?.helps).toBe(true);
+  });
+
+  test("and it is told as accepted, of a part too", () => {
+    const under: Change = { foot: { mount: "under" }, motor: { plateTop: -10 } };
+    const levels = (stage: ReturnType<typeof derive>) =>
+      stage.diagnostics.filter(({ name }) => name === "feet-sink-unequally").map(({ path, level }) => [path[1], level]);
+    expect(levels(derive(widePlan(under)))).toContainEqual(["C", "error"]);
+    const stage = accepting(under, "foot-c", "feet-sink-unequally");
+    expect(levels(stage)).not.toContainEqual(["C", "error"]);
+    expect(stage.diagnostics.filter(({ says }) => says.endsWith(`(accepted: ${because})`))).toHaveLength(1);
   });
 });
 

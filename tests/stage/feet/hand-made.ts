@@ -16,10 +16,11 @@ export function handLoop(loop: string, nodes: readonly MeshedNode[]): LoopChoice
   );
 }
 
-/** What the screws carry, when all carry the same. */
+/** What the screws carry, when all carry the same: much while somebody leans on the plate, little else. */
 export function evenLoads(plan: Plan, worst: number, least: number, crash = 0): LoadCases {
   const all = (value: number) => Object.fromEntries(Object.keys(plan.screws).map((name) => [name, value]));
-  return { weight: 3 * worst, cases: [], worst: all(worst), least: all(least), crash };
+  const one = (name: string, load: number) => ({ name, shares: all(load), least: all(load), leaned: load === worst });
+  return { weight: 3 * worst, cases: [one("empty", least), one("hand", worst)], worst: all(worst), crash };
 }
 
 interface Known {

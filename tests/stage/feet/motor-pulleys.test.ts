@@ -107,6 +107,20 @@ describe("what is wrong with the stack", () => {
     expect(outcome.pulleys.map(({ plane }) => plane)).toEqual([22.8, 32.8]);
   });
 
+  test("a pulley whose bore is not the shaft's; with the bore that is asked for it goes on", () => {
+    // Shafts by NEMA ICS 16: 5 mm on size 17, 6.35 mm on size 23; a pulley of 20 teeth is usually sold with 5.
+    const big = { motor: { row: "NEMA 23", shaftLength: 60 } };
+    const outcome = stack([{ hub: "down" }, { hub: "up", pulley: { row: "20 teeth 2 mm", bore: 6.35 } }], big);
+    expect(found(outcome)).toEqual([["motor-pulley-bore-off-shaft", "motor.pulleys.0.pulley"]]);
+    expect(outcome.diagnostics[0]).toMatchObject({
+      says: "the shaft of the NEMA 23, 6.35 mm, does not go into the 5 mm bore of low's pulley",
+      set: 'pulley: { row: "20 teeth 2 mm", bore: 6.35 } if it is sold or bored so',
+    });
+    const wide = (bore: number) => found(stack([{ pulley: { row: "20 teeth 2 mm", bore } }, {}]));
+    expect(wide(5.2)).toEqual([["motor-pulley-bore-off-shaft", "motor.pulleys.0.pulley"]]);
+    expect([wide(5.1), wide(4.95)]).toEqual([[], []]);
+  });
+
   test("a shaft too short for the stack; the length that is asked for is enough", () => {
     const pulleys = [{ hub: "down" }, { hub: "up" }];
     const outcome = stack(pulleys, { motor: "NEMA 17" });

@@ -24,10 +24,19 @@ describe("names that name nothing", () => {
     expect(wrong(change)).toEqual([expected]);
   });
 
-  test("a node, and the screw that it should have been", () => {
-    expect(wrong({ loops: { low: { nodes: ["motor", "A", "BB", "press"] } } })).toEqual([
+  test("a node; the screw that it should have been is not told to be on no loop", () => {
+    expect(wrong({ loops: { low: { nodes: ["motor", "A", "BB", "press"] } } })).toEqual([["loops.low.nodes.2", "B"]]);
+    // Two are on no loop, and one node is strange: it cannot be both.
+    expect(wrong({ loops: { low: { nodes: ["motor", "A", "BB"], slide: { node: "motor" } } } })).toEqual([
       ["loops.low.nodes.2", "B"],
       ["screws.B", "B in nodes: of a loop"],
+      ["idlers.press", "press in nodes: of a loop"],
+    ]);
+  });
+
+  test("a name of one letter is near no other", () => {
+    expect(wrong({ loops: { low: { nodes: ["motor", "A", "Q", "press"] } } })).toEqual([
+      ["loops.low.nodes.2", "one of motor, A, B, C, press"],
     ]);
   });
 
@@ -121,23 +130,24 @@ describe("the bar of a screw", () => {
   });
 });
 
-test("everything is told of in one run", () => {
+test("everything is told of in one run, and with it what else is wrong", () => {
   const plan = widePlan({
     bars: { extra: { bar: "30x30 slot 8", from: [0, 20, -15], to: [760, 20, -15] } },
     screws: { A: { bar: "frnt" }, B: { at: [610, 300] } },
     loops: { low: { nodes: ["motor", "A", "Bee", "press"] }, high: { slide: { node: "D" } } },
     carriages: { left: { post: "mast" } },
+    plate: { heater: { size: [430, 220] } },
   });
-  const paths = deriveStage(plan, () => UNCALIBRATED).diagnostics.map(({ path }) => path.join("."));
-  expect(paths).toEqual([
+  const told = deriveStage(plan, () => UNCALIBRATED).diagnostics.filter(({ level }) => level === "error");
+  expect(told.map(({ path }) => path.join("."))).toEqual([
     "screws.A.bar",
     "screws.B.at",
     "carriages.left.post",
     "loops.low.nodes.2",
     "loops.high.slide.node",
-    "screws.B",
     "bars.front",
     "bars.left",
     "bars.right",
+    "plate.heater.size",
   ]);
 });

@@ -37,6 +37,16 @@ function post(y: number): Plan {
 const beside = (y: number) =>
   layout({ ...PAIR, screws: { ...PAIR.screws, X: [150, y, 40] }, loop: { nodes: ["motor", "A"] } });
 
+/** Two pulleys of 40 teeth 1000 apart, for which a loop of 2000 + 80 mm can be bought. */
+const long = (loop: Readonly<Record<string, unknown>>) =>
+  layout({
+    motorTeeth: 40,
+    screws: { A: [1000, 0, 40] },
+    loop: { stock: [2080], slide: { direction: 180, from: -15, to: 15 }, ...loop },
+  });
+
+const pressAt = (change: Readonly<Record<string, unknown>>) => ({ idlers: { press: change } });
+
 interface Case {
   readonly level: Level;
   readonly plan: () => Plan;
@@ -65,6 +75,7 @@ const CASES = {
       path: ["loops", "one", "slide"],
     },
   ],
+  "loop-tolerance-not-known": [{ level: "error", plan: () => long({}), path: ["loops", "one"] }],
   "stock-loops-not-listed": [
     { level: "note", plan: () => layout({ ...PAIR, loop: { belt: "MXL" } }), path: ["loops", "one"] },
   ],
@@ -116,6 +127,16 @@ const CASES = {
       plan: () => withIdler(outside([150, 12], { row: "two F625", runWidth: 6.4 })),
       path: ["idlers", "rub", "idler"],
     },
+  ],
+  // Idler of the table: 10 high, 8 between its flanges, belt 6: 1 mm of play. The plane lies at 22.5.
+  "idler-off-belt-plane": [
+    { level: "error", plan: () => widePlan(pressAt({ bottom: 16.4 })), path: ["idlers", "press", "bottom"] },
+    { level: "warning", plan: () => widePlan(pressAt({ bottom: 18.2 })), path: ["idlers", "press", "bottom"] },
+  ],
+  // Nut M5 of ISO 4032: 4.7; pitch 0.8 of ISO 261.
+  "idler-axle-too-short": [
+    { level: "error", plan: () => widePlan(pressAt({ axle: 15.6 })), path: ["idlers", "press", "axle"] },
+    { level: "warning", plan: () => widePlan(pressAt({ axle: 17.2 })), path: ["idlers", "press", "axle"] },
   ],
   "belt-bent-too-tight": [
     { level: "error", plan: () => withIdler(outside([150, 12], "smooth, bore 5")), path: ["idlers", "rub"] },
@@ -268,5 +289,50 @@ describe("what the report says of idlers", () => {
     expect(lines(plan)).toContain(
       "move screw A 1.8 mm outwards along rail and no idler is needed, with the loop of 680 mm",
     );
+  });
+});
+
+describe("a loop over 2000 mm, where the usual tolerances end", () => {
+  const named = (plan: Plan) => solved(plan).diagnostics.filter(({ level }) => level === "error");
+
+  test("is told what to set and where, and fits once that is set", () => {
+    const [vague, ...others] = named(long({}));
+    expect(others).toEqual([]);
+    expect(vague).toMatchObject({
+      name: "loop-tolerance-not-known",
+      set: "lengthTolerance: 0.9 in loops.one, or what the seller of the belt states",
+      found: { value: expect.closeTo(2080, 6), unit: "mm" },
+      limit: { value: 2000, unit: "mm" },
+    });
+    expect(vague?.says).toBe("the belt round one is 2080 mm long, and the usual tolerances end at 2000 mm");
+    expect(named(long({ lengthTolerance: 0.9 }))).toEqual([]);
+    expect(solved(long({ lengthTolerance: 0.9 })).loops[0]?.bought).toBe(2080);
+  });
+
+  test("that would not fit even then is told both", () => {
+    const short = long({ slide: { direction: 180, from: -0.1, to: 0.1 } });
+    expect(named(short).map(({ name }) => name)).toEqual(["loop-tolerance-not-known", "no-stock-loop-within-slide"]);
+  });
+});
+
+describe("an idler on its axle", () => {
+  const named = (change: Readonly<Record<string, unknown>>) =>
+    solved(widePlan(pressAt(change))).diagnostics.filter(({ name }) => name.startsWith("idler-"));
+
+  test("is told where its lower end belongs, and stands right there", () => {
+    const facts = solved(widePlan()).sections.flatMap((section) => section.facts);
+    // 22.5 less half of 10; 10 high, a washer of 1 and a nut of 4.7 on it.
+    expect(facts.find(({ key }) => key === "idler.press.bottom")?.value).toBe(17.5);
+    expect(facts.find(({ key }) => key === "idler.press.axle")?.value).toBeCloseTo(15.7, 9);
+    expect(named({})).toEqual([]);
+    expect(named({ bottom: 17.5, axle: 17.3 })).toEqual([]);
+    expect(named({ bottom: 17.95 })).toEqual([]);
+  });
+
+  test("is told what to set, and nothing more once it is set", () => {
+    const [low] = named({ bottom: 15 });
+    expect(low).toMatchObject({ level: "error", set: "bottom: 17.5", found: { value: 2.5, unit: "mm" } });
+    const [short] = named({ axle: 12 });
+    expect(short).toMatchObject({ level: "error", set: "axle: 17.3 or more", limit: { value: 15.7, unit: "mm" } });
   });
 });

@@ -38,7 +38,7 @@ const sinks: FootCheck = {
     note: { mount: "under", axialLoad: 100, thrust: "collar" },
   },
   test: ({ given, derived: { sink, sinkDifference } }) => {
-    if (given.lightestLoad === undefined && sink > SINKS.warning) {
+    if ((given.lightestLoad ?? given.otherSink) === undefined && sink > SINKS.warning) {
       const says = `this foot sinks ${f(sink, 3)} mm; how much less the least loaded one sinks is not known`;
       return { level: "note", says, set: "lightestLoad: the load on the screw that carries least" };
     }
@@ -46,11 +46,19 @@ const sinks: FootCheck = {
       value: sinkDifference,
       unit: "mm",
       ...SINKS,
-      says: (limit) => `this foot sinks ${f(sinkDifference, 3)} mm more than the least loaded one, over ${limit} mm`,
-      set: `${stiffer(given)}, a smaller axisOffset, or loads that are more even: a lightestLoad nearer to axialLoad`,
+      says: (limit) =>
+        `this foot sinks ${f(sinkDifference, 3)} mm more than the one that sinks least, over ${limit} mm`,
+      set: `${stiffer(given)}, a smaller axisOffset, or loads that are more even: ${evener(given)}`,
     });
   },
 };
+
+/** What of the loads would have to come nearer together. */
+function evener({ otherSink }: Parameters): string {
+  return otherSink === undefined
+    ? "a lightestLoad nearer to axialLoad"
+    : "a screw that stands nearer to the others' load";
+}
 
 /** What makes the part that bends stiffer. */
 function stiffer({ mount }: Parameters): string {

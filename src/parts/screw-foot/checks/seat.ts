@@ -2,7 +2,7 @@ import { layerAbove } from "../../../printing/layers.ts";
 import type { Printer } from "../../../printing/printer.ts";
 import { above, below, type Check } from "../../check.ts";
 import type { Derived } from "../derive/index.ts";
-import { TALLEST_SEAT } from "../derive/stack.ts";
+import { tallestSeat } from "../derive/stack.ts";
 import type { Parameters } from "../parameters.ts";
 
 export type FootCheck = Check<Parameters, Derived>;
@@ -160,7 +160,8 @@ const tooTall: FootCheck = {
   path: ["beltPlane"],
   why: "a tall foot leans under the belt's pull, and the stage may come down on it",
   trips: { error: { beltPlane: 85 }, warning: { beltPlane: 65 } },
-  test: ({ given: { stageLowest }, derived: { seat, pulleyTop } }) => {
+  test: ({ given, derived: { seat, pulleyTop } }) => {
+    const { stageLowest, mount } = given;
     if (stageLowest !== undefined && pulleyTop + 3 > stageLowest) {
       const says = `the pulley ends at ${f(pulleyTop)} mm and the stage comes down to ${f(stageLowest)} mm: under 3 mm between`;
       return {
@@ -172,10 +173,12 @@ const tooTall: FootCheck = {
         unit: "mm",
       };
     }
+    // Beside a post a foot is no taller than its floor and pocket, wherever it hangs.
+    if (mount === "on-post") return undefined;
     return above({
       value: seat,
       unit: "mm",
-      error: TALLEST_SEAT,
+      error: tallestSeat(given),
       warning: 40,
       says: (limit) => `the seat stands ${f(seat)} mm over the bar, over ${limit} mm`,
       set: "a lower beltPlane, hub: down, or another mount",

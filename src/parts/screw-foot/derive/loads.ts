@@ -36,8 +36,6 @@ export function loadsOf(parameters: Parameters, bought: Bought, foot: Housing & 
   const columnStress = columnOf(parameters, foot, thrust);
   const { inLayer, acrossLayers } = bought.material;
   const sink = sinkOf(bought, root, thrust);
-  // Left out, the least load is not known, and not nothing.
-  const least = thrust > 0 ? Math.min(1, (parameters.lightestLoad ?? thrust) / thrust) : 1;
   return {
     thrust,
     lever: root.lever,
@@ -48,10 +46,18 @@ export function loadsOf(parameters: Parameters, bought: Bought, foot: Housing & 
     columnStress,
     stressUse: Math.max(stress / inLayer, columnStress / acrossLayers),
     sink,
-    sinkDifference: sink * (1 - least),
+    sinkDifference: sinkDifferenceOf(parameters, sink, thrust),
     ...seatOf(foot, thrust, parameters),
     ...gripOf(parameters, bought, foot, thrust),
   };
+}
+
+/** Sink grows as the load does. Left out, the load of the others is not known, and not nothing. */
+function sinkDifferenceOf({ steadyLoad, lightestLoad, otherSink }: Parameters, sink: number, thrust: number): number {
+  if (thrust === 0) return 0;
+  const under = (load: number) => (sink * load) / thrust;
+  const other = otherSink ?? (lightestLoad === undefined ? undefined : under(lightestLoad));
+  return other === undefined ? 0 : Math.max(0, under(steadyLoad ?? thrust) - other);
 }
 
 /** The section that bends: lever of the thrust, height of the belt above it, width, and depth the way it bends. */

@@ -1,4 +1,4 @@
-import { isRefusal } from "../../../core/calculation.ts";
+import { isRefusal, type Refusal } from "../../../core/calculation.ts";
 import { tidy } from "../../../core/rounding.ts";
 import { type SeatCandidate, seatCandidates } from "../../../mechanics/seat-candidates.ts";
 import { shimForSeat } from "../../../mechanics/shim-for-seat.ts";
@@ -35,7 +35,7 @@ export interface Stack {
 /** Shim rings that shops keep, mm. */
 const SHIMS = [0.1, 0.2, 0.3, 0.5, 1];
 /** A seat higher than this over the bar is an error. */
-export const TALLEST_SEAT = 60;
+const TALLEST_SEAT = 60;
 /** Beside an upright bar a foot is as tall as its floor and pocket, wherever it hangs. */
 const ANY_HEIGHT = 1000;
 /** A hardened pad under the screw's tip: thickness, and the diameter of its recess, mm. */
@@ -98,31 +98,52 @@ type Chosen = Pick<Stack, "hubPoints" | "washerStack" | "collarHeight" | "offset
 
 /** Hub down gives the lower seat, so it is taken where that seat is high enough; the user's word goes before that. */
 function choose(given: Parameters, bought: Bought, lowest: number): Chosen {
-  const { pulley, bearing, washers } = bought;
+  const { pulley, washers } = bought;
   const washerStack = tidy(washers.reduce((sum, { thickness }) => sum + thickness, 0));
-  const collarHeight = given.thrust === "collar" ? bought.collar.width : 0;
+  const collarHeight = collarOf(given, bought);
   const offsetUp = pulley.flangeThickness + pulley.toothWidth / 2;
   const common = { washerStack, collarHeight, offsetUp, offsetDown: pulley.height - offsetUp };
   if (given.hub !== "auto") return { ...common, hubPoints: given.hub };
-  const candidates = seatCandidates({
+  const candidates = seatsOf(given, bought, [washers.map(({ thickness }) => thickness)], lowest);
+  const highest = tallestSeat(given);
+  return { ...common, hubPoints: isRefusal(candidates) ? "down" : best(candidates, lowest, highest).hub };
+}
+
+const collarOf = ({ thrust }: Parameters, { collar }: Bought) => (thrust === "collar" ? collar.width : 0);
+
+/**
+ * Returns the seat of every way to stack a foot, hub up and down on each stack of rings, those that fit first. mm
+ *
+ * `lowest` is the foot's own lowest seat; how high a seat may be depends on what carries the foot.
+ */
+export function seatsOf(
+  given: Parameters,
+  bought: Bought,
+  stacks: readonly (readonly number[])[],
+  lowest: number,
+): readonly SeatCandidate[] | Refusal {
+  const { pulley, bearing } = bought;
+  return seatCandidates({
     plane: given.beltPlane,
     pulley: pulley.height,
     groove: pulley.toothWidth,
     flange: pulley.flangeThickness,
     // The measured height wins over the sum of its parts; a sum that is off is a check of its own.
     hub: Math.max(0, pulley.height - 2 * pulley.flangeThickness - pulley.toothWidth),
-    collar: collarHeight,
+    collar: collarOf(given, bought),
     bearing: bearing.width,
-    stacks: [washers.map(({ thickness }) => thickness)],
+    stacks,
     lowest,
-    highest: given.mount === "on-post" ? ANY_HEIGHT : TALLEST_SEAT,
+    highest: tallestSeat(given),
   });
-  return { ...common, hubPoints: isRefusal(candidates) ? "down" : best(candidates, lowest).hub };
 }
 
+/** Returns the highest seat that a foot may have, mm: over its bar, or on a post over the datum. */
+export const tallestSeat = ({ mount }: Pick<Parameters, "mount">) => (mount === "on-post" ? ANY_HEIGHT : TALLEST_SEAT);
+
 /** The first that fits; when none does, the one that misses by least. */
-function best(candidates: readonly SeatCandidate[], lowest: number): Pick<SeatCandidate, "hub"> {
-  const off = ({ seat }: SeatCandidate) => Math.max(lowest - seat, seat - TALLEST_SEAT);
+function best(candidates: readonly SeatCandidate[], lowest: number, highest: number): Pick<SeatCandidate, "hub"> {
+  const off = ({ seat }: SeatCandidate) => Math.max(lowest - seat, seat - highest);
   const fitting = candidates.find(({ lost }) => lost === undefined);
   return fitting ?? [...candidates].sort((a, b) => off(a) - off(b))[0] ?? { hub: "down" };
 }

@@ -25,6 +25,17 @@ function heelMoment({ mount }: Parameters): string {
 const standsFree = ({ mount }: Parameters) => mount === "on-top" || mount === "under";
 const COLUMN = "F_r * (z_pl - z_0) * 4 * R_h / (pi * (R_h^4 - (d_sh / 2)^4)) + F_t / (pi * (R_h^2 - (d_sh / 2)^2))";
 const SINK = "(4 * F_t * l_r^3 / (E * b_r * h_r^3) + 1.2 * F_t * l_r / (E / 2.7 * b_r * h_r)) * f_c";
+
+/** Sink grows as the load does, so a share of the load sinks by that share. */
+function sinkDifference({ steadyLoad, lightestLoad, otherSink }: Parameters): string {
+  const under = (load: string) => `delta * ${load} / max(F_t, 0.000001)`;
+  const own = steadyLoad === undefined ? "delta" : under("F_st");
+  if (otherSink !== undefined) return `max(0, ${own} - delta_o)`;
+  return lightestLoad === undefined
+    ? '"0 as long as neither otherSink nor lightestLoad is given"'
+    : `max(0, ${own} - ${under("F_min")})`;
+}
+
 const HEELS = {
   "on-side": "max(z_0, -H)",
   "in-corner": "max(z_0, -H)",
@@ -60,15 +71,7 @@ export const loadDimensions = {
   ),
   stressUse: of("", "u_s", "share of the sustained stress", "max(sigma / sigma_in, sigma_c / sigma_x)", "statics"),
   sink: mm("delta", "sink at the axis after years", SINK, "shigley: 4 and Table A-9"),
-  sinkDifference: mm(
-    "d_delta",
-    "sink over that of the least loaded foot",
-    ({ lightestLoad }) =>
-      lightestLoad === undefined
-        ? '"0 as long as lightestLoad is not given"'
-        : "delta * (1 - min(1, F_min / max(F_t, 0.000001)))",
-    "statics",
-  ),
+  sinkDifference: mm("d_delta", "sink over that of the foot that sinks least", sinkDifference, "statics"),
   seatArea: of(
     "mm2",
     "A_s",

@@ -58,20 +58,22 @@ function readField<V extends Values>(table: Table<V>, name: string, value: unkno
   return Number.NaN;
 }
 
-/** How many times as large or small as all that are known a bought item may be. Ours: nothing that is sold is beyond. */
+/** How many times as large as all that are known a bought item may be. Ours: nothing that is sold is larger. */
 const REACH = 10;
 
-/** Returns the number, complained of where no such item can be: a bearing of a kilometre, a pitch of nothing. */
+/** Returns the number, complained of where no such item can be: a bearing of a kilometre has no end of facets. */
 function withinReach<V extends Values>(table: Table<V>, name: string, value: number, ctx: z.RefinementCtx): number {
-  const known = table.rows.map((row) => row.values[name]).filter((one) => typeof one === "number");
-  const [least, most] = [Math.min(...known), Math.max(...known)];
-  const reach = Math.max(Math.abs(least), Math.abs(most)) * REACH;
-  const [from, to] = [least > 0 ? tidy(least / REACH) : least < 0 ? -reach : 0, most < 0 ? 0 : reach];
-  if (known.length === 0 || (value >= from && value <= to)) return value;
+  const known = table.rows.map((row) => Math.abs(Number(row.values[name] ?? 0)));
+  const most = tidy(Math.max(100, ...known) * REACH);
+  if (Math.abs(value) <= most) return value;
   const unit = table.fields[name]?.unit ?? "";
   const message = `${value}${unit === "" ? "" : ` ${unit}`} is beyond all that is sold`;
-  const params = { set: `a value from ${from} to ${to}${unit === "" ? "" : ` ${unit}`}` };
-  ctx.addIssue({ code: "custom", path: [name], message, params });
+  ctx.addIssue({
+    code: "custom",
+    path: [name],
+    message,
+    params: { set: `${most} ${unit}`.trimEnd().concat(" or less") },
+  });
   return Number.NaN;
 }
 

@@ -44,7 +44,7 @@ const PACKAGES: Readonly<Record<string, (file: string) => boolean>> = {
   "@jscad/stl-serializer": (file) => file === "outputs/stl.ts",
   fflate: (file) => /^outputs\/(package|picture)\//.test(file),
   "@noble/hashes": (file) => file === "build/hash.ts",
-  yaml: (file) => ["presets/read.ts", "presets/rewrite.ts"].includes(file),
+  yaml: (file) => /^presets\/(read|rewrite|yaml-[a-z]+)\.ts$/.test(file),
   "@clack/prompts": (file) => file === "cli/new/ask.ts",
   yargs: (file) => file.startsWith("cli/"),
 };

@@ -8,7 +8,8 @@ import { kindOf, locatedIn, slugFrom } from "../presets/preset-file.ts";
 import { type Located, readYaml, type YamlFile } from "../presets/read.ts";
 import { type Calibration, calibrationIn, calibrationOf, loadPrinter } from "./calibration.ts";
 import { carriedIn, isPackage } from "./carried-in.ts";
-import { exists, readText } from "./files.ts";
+import { readText } from "./file-text.ts";
+import { exists } from "./files.ts";
 import { trouble } from "./io.ts";
 import { withSettings } from "./settings.ts";
 

@@ -32,7 +32,8 @@ describe("file names", () => {
       expect(said).toContain("a.yaml:3:7: error: b.yaml writes bench.stl as well");
       expect(said).toContain("b.yaml:4:7: error: a.yaml writes bench.stl as well");
       expect(said).toContain("  defect  file-name-taken-twice");
-      if (command === "make") expect(readdirSync(join(folder, "out")).sort()).toEqual(["third.3mf", "third.md", "third.stl"]);
+      if (command === "make")
+        expect(readdirSync(join(folder, "out")).sort()).toEqual(["third.3mf", "third.md", "third.stl"]);
       else expect(existsSync(join(folder, "out"))).toBe(false);
     },
   );

@@ -6,6 +6,7 @@ import { oneBuilder } from "../../src/build/piece-work.ts";
 import { makeStages } from "../../src/cli/commands/make-stage.ts";
 import { isTrouble, painter } from "../../src/cli/io.ts";
 import { readTarget } from "../../src/cli/load.ts";
+import { withReason } from "../../src/stage/acceptance.ts";
 import type { PlacedPart, Stage } from "../../src/stage/index.ts";
 import { kernel } from "../support/kernel.ts";
 import { WIDE } from "../support/plans.ts";
@@ -41,7 +42,10 @@ let machines = 0;
 /** The machine has these parts and nothing to complain of, unless told. */
 function machineWith(parts: Stage["parts"], diagnostics: Stage["diagnostics"] = []): void {
   machines++;
-  added.change = (stage) => ({ ...(stage as Stage), parts, diagnostics });
+  added.change = (stage) => {
+    const { plan } = stage as Stage;
+    return { ...(stage as Stage), parts, diagnostics: diagnostics.map((one) => withReason(one, plan)) };
+  };
 }
 
 beforeEach(() => machineWith([spacer("spacer-a"), knob]));
@@ -138,6 +142,7 @@ describe("make of a stage", () => {
     const before = filesIn(join(folder, "out/wide"));
     machineWith([spacer("spacer-a", { length: 9 }), knob]);
     const { out } = await makeIn(folder);
+    expect(out.join("\n")).toMatch(/^ {2}reprint {3}spacer-a: about \d\.\d h; 1 part is as before$/m);
     expect(out.filter((line) => line.includes("not built again")).join()).toContain("knob.stl");
     expect(out.filter((line) => line.includes("not built again"))).toHaveLength(1);
     const after = filesIn(join(folder, "out/wide"));

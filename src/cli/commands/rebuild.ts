@@ -4,18 +4,20 @@ import { presetText } from "../../build/preset-text.ts";
 import { type ComparedFile, type Rebuilt, rebuilt } from "../../build/rebuilt.ts";
 import type { Request } from "../../build/request.ts";
 import { hasErrors } from "../../core/diagnostic.ts";
+import { harmless } from "../../core/unprintable.ts";
 import type { Kernel } from "../../geometry/kernel.ts";
 import type { Carried } from "../../outputs/package/read-three-mf.ts";
 import { inCurrentFormat } from "../../presets/formats.ts";
 import { type Located, readYaml } from "../../presets/read.ts";
 import { carriedIn } from "../carried-in.ts";
 import { hanging } from "../explain/hanging.ts";
-import { type OutputFile, sizeOf, tryBytes, writeSet } from "../files.ts";
+import { ordinaryBytes } from "../file-text.ts";
+import { type OutputFile, writeSet } from "../files.ts";
+
 import { EXIT, type Io } from "../io.ts";
 import { load } from "../load.ts";
 import { measureLines, toMeasure } from "../measure-lines.ts";
 import { inOrder, messageData, messageLines } from "../message.ts";
-import { harmless } from "../screen.ts";
 import { plural } from "../summary.ts";
 
 export interface RebuildArgs {
@@ -66,8 +68,7 @@ function outcomeOf(file: string, args: RebuildArgs, kernel: Kernel): Outcome {
 
 /** A file beside the package; what is far larger than any part's is not read. */
 function besideOf(file: string, name: string): Uint8Array | undefined {
-  const path = join(dirname(file), name);
-  return sizeOf(path) > LARGEST_BESIDE ? undefined : tryBytes(path);
+  return ordinaryBytes(join(dirname(file), name), LARGEST_BESIDE);
 }
 
 const LARGEST_BESIDE = 256 * 2 ** 20;

@@ -129,12 +129,22 @@ describe("the hardware list", () => {
   });
 
   test("text that a table program would take for a formula, commas and quotes come through as text", () => {
-    const odd = ["=1+2", "-3 and more", 'ring 1/2", thin', "two\r\nlines", "@x"];
+    const odd = ["=1+2", "-3 and more", 'ring 1/2", thin', "two\r\nlines", "@x", "\t=1", "\r=1+2", "\n=1+2", "+1-2"];
     const rows = listed(
       hardwareCsv(handmade(), [{ name: "p", design: design(...odd.map((item) => ({ item, count: 1 }))) }]),
     );
     const items = rows.map(({ item }) => item);
-    for (const item of ['ring 1/2", thin', "two\r\nlines", " =1+2", " -3 and more", " @x"])
+    for (const item of [
+      'ring 1/2", thin',
+      "two\r\nlines",
+      " =1+2",
+      " -3 and more",
+      " @x",
+      " \t=1",
+      " \r=1+2",
+      " \n=1+2",
+      " +1-2",
+    ])
       expect(items).toContain(item);
   });
 
@@ -143,7 +153,7 @@ describe("the hardware list", () => {
       fc.property(fc.string({ unit: "grapheme", minLength: 1 }), (note) => {
         const text = hardwareCsv(handmade(), [{ name: "p", design: design({ item: "thing", count: 1, note }) }]);
         const [thing] = listed(text).filter(({ item }) => item === "thing");
-        const meant = /^[=+\-@\t]/.test(note) && !/^-?\d+(?:\.\d+)?$/.test(note) ? ` ${note}` : note;
+        const meant = /^[=+\-@\t\r\n]/.test(note) && !/^-?\d+(?:\.\d+)?$/.test(note) ? ` ${note}` : note;
         expect(thing?.notes).toBe(meant);
       }),
     );

@@ -60,9 +60,9 @@ function listed(typed: unknown, fields: string[], { key, ...words }: FieldList, 
     const strange = typed.find((name) => !fields.includes(String(name)));
     if (strange === undefined) return typed.map(String);
     const set = nearest(String(strange), fields) ?? `some of ${fields.join(", ")}`;
-    return complain(ctx, `${presented(strange)} ${words.strange}`, { set }, [key]);
-  }
-  return complain(ctx, `it is ${presented(typed)}, neither ${words.takes}`, { set: words.set }, [key]);
+    complain(ctx, `${presented(strange)} ${words.strange}`, { set }, [key]);
+  } else complain(ctx, `it is ${presented(typed)}, neither ${words.takes}`, { set: words.set }, [key]);
+  return [];
 }
 
 /** Returns a field as its table holds it, number or text; anything else is complained of. */

@@ -103,7 +103,7 @@ test("a part of two bodies is one part, and its files are counted", () => {
   const folder = folderWith({ "a.yaml": bridged });
   const { err } = run(["make", "a.yaml"], folder);
   expect(err).toContain("1 part, 4 files written to out: 0 errors");
-  expect(readdirSync(join(folder, "out"))).toHaveLength(3);
+  expect(readdirSync(join(folder, "out"))).toHaveLength(4);
 });
 
 test("no line of a run is wider than the screen", () => {

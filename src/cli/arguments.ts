@@ -3,6 +3,7 @@ import { nearest } from "../core/nearest.ts";
 import { refuseTraps } from "./argument-traps.ts";
 import { COMMANDS } from "./help.ts";
 import { trouble } from "./io.ts";
+import { restored, sealed } from "./sealed.ts";
 
 /** A command line, read as text only: nothing is guessed to be a number. */
 export interface Arguments {
@@ -18,10 +19,12 @@ const ANSWERS = ["name", "units", "screws", "bar", "plate", "lift", "loops", "fr
 export const VALUES = ["output", "set", "printer", "preset", "probe", "spring", "messages", "color", ...ANSWERS];
 export const ALIASES = { output: "o", quiet: "q", verbose: "v", help: "h" } as const;
 
+const OPTIONS = { flags: FLAGS, values: VALUES, aliases: ALIASES };
+
 /** Returns the command line as command, operands, flags and values; throws a trouble that names the right flag. */
 export function readArguments(argv: readonly string[]): Arguments {
-  refuseTraps(argv, { flags: FLAGS, values: VALUES, aliases: ALIASES });
-  const parsed = yargs(argv.map(keepDash))
+  refuseTraps(argv, OPTIONS);
+  const parsed = yargs(sealed(argv, OPTIONS))
     .help(false)
     .version(false)
     .parserConfiguration({
@@ -45,24 +48,13 @@ export function readArguments(argv: readonly string[]): Arguments {
       throw trouble(name === "" ? message.replace(/\s+/g, " ") : `--${name} needs a value behind it`);
     })
     .parseSync() as Record<string, unknown> & { _: (string | number)[] };
-  const [command = "", ...operands] = parsed._.map((word) => restoreDash(String(word)));
+  const [command = "", ...operands] = parsed._.map((word) => restored(String(word)));
   const given = Object.entries(parsed).flatMap(([name, value]) =>
-    name === "_" || name === "$0" ? [] : [[restoreDash(name), value] as const],
+    name === "_" || name === "$0" ? [] : [[restored(name), value] as const],
   );
   const values = valuesOf(given);
   return { command, operands, flags: flagsOf(given), values };
 }
-
-/**
- * yargs turns a lone "-" into an empty text, takes `-12,80,0.1` for flags and `--h` for -h; behind this sign they are
- * words, and names of their own.
- */
-const GUARD = "\u0001";
-function keepDash(word: string): string {
-  if (word === "-" || /^-[.\d][^,]*,/.test(word)) return `${GUARD}${word}`;
-  return /^--[A-Za-z](=|$)/.test(word) ? `--${GUARD}${word.slice(2)}` : word;
-}
-const restoreDash = (word: string) => (word.startsWith(GUARD) ? word.slice(GUARD.length) : word);
 
 type Entries = readonly (readonly [string, unknown])[];
 
@@ -78,7 +70,7 @@ function valuesOf(given: Entries): Record<string, string[]> {
 }
 
 /** An option that is not in the table and has nothing behind it is `true`: no value. */
-const typedValue = (value: unknown) => (value === true ? "" : restoreDash(String(value)));
+const typedValue = (value: unknown) => (value === true ? "" : restored(String(value)));
 
 /** Returns the last value of an option: the one that counts where it is given twice. */
 export const last = ({ values }: Arguments, name: string): string | undefined => values[name]?.at(-1);
@@ -92,7 +84,7 @@ export function refuseStrangers({ command, flags, values }: Arguments): void {
   const named = Object.keys(values).filter((name) => !open || VALUES.includes(name));
   const stranger = [...flags, ...named].find((name) => !known.includes(name));
   if (stranger !== undefined) {
-    const close = nearest(stranger, known);
+    const close = nearest(stranger.replace(/^no-/, ""), known);
     const hint = close === undefined ? `tramwright ${command} --help lists its options` : `the nearest is --${close}`;
     throw trouble(`${command} has no option ${dashed(stranger)}; ${hint}`);
   }

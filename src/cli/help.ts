@@ -1,3 +1,5 @@
+import { SCREEN, wrap } from "./screen.ts";
+
 /** The shells that completion scripts are written for. */
 export const SHELLS = ["bash", "zsh", "fish", "powershell"] as const;
 
@@ -166,9 +168,13 @@ export const COMMANDS: Readonly<Record<string, Help>> = {
   },
 };
 
+/** Returns words that go on below themselves. */
+const beside = (head: string, words: string) =>
+  `${head}${wrap(words, SCREEN - head.length).join(`\n${" ".repeat(head.length)}`)}`;
+
 /** Returns the help of the whole program. */
 export function overview(version: string): string {
-  const commands = Object.entries(COMMANDS).map(([name, { summary }]) => `  ${name.padEnd(10)} ${summary}`);
+  const commands = Object.entries(COMMANDS).map(([name, { summary }]) => beside(`  ${name.padEnd(10)} `, summary));
   const examples = Object.values(COMMANDS).map((help) => `  ${help.examples[0]}`);
   return [
     `tramwright ${version}: printable brackets and pulley mounts for home-built lifting stages`,
@@ -179,11 +185,11 @@ export function overview(version: string): string {
     "Commands",
     ...commands,
     "",
-    "tramwright <command> --help tells the rest, and so does tramwright help <command>; --version tells the version.",
-    "Results go to standard output, talk to standard error. - in the place of a file that is read is standard input,",
-    "and new -o - writes to standard output; make writes several files, so its -o is a folder.",
-    "Exit codes: 0 done, 1 the design or file has errors, 2 wrong usage, 3 cannot read or write, 70 a fault of ours,",
-    "130 and 143 stopped by Ctrl-C or a signal.",
+    "tramwright <command> --help tells the rest, and so does help <command>; --version the version.",
+    "Results go to standard output, talk to standard error. - in place of a file to read is standard",
+    "input; new -o - writes to standard output; make writes several files, so its -o is a folder.",
+    "Exit codes: 0 done, 1 the design or file has errors, 2 wrong usage, 3 cannot read or write,",
+    "70 a fault of ours, 130 and 143 stopped by Ctrl-C or a signal.",
   ].join("\n");
 }
 
@@ -198,7 +204,7 @@ export function helpOf(name: string): string {
     ...help.examples.map((example) => `  ${example}`),
     "",
     `Usage: ${help.usage}`,
-    ...help.options.map(([flag, what]) => `  ${flag.padEnd(26)} ${what}`),
+    ...help.options.map(([flag, what]) => beside(`  ${flag.padEnd(26)} `, what)),
   ].join("\n");
 }
 

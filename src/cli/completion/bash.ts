@@ -21,6 +21,7 @@ _tramwright_files() {
   local one
   compopt -o filenames 2>/dev/null
   while IFS= read -r one; do
+    [[ \${one##*/} == .* && \${cur##*/} != .* ]] && continue
     [[ -d $one || $one =~ $1 ]] && COMPREPLY+=("$one")
   done < <(compgen -f -- "$cur")
 }

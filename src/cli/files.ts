@@ -17,6 +17,7 @@ import {
 } from "node:fs";
 import { dirname, join, resolve } from "node:path";
 import { EXIT, trouble } from "./io.ts";
+import { readInput } from "./read-input.ts";
 
 /** A file to write: its name from the folder of its set, with `/`, and its bytes. */
 export interface OutputFile {
@@ -41,7 +42,7 @@ export function readText(path: string): string {
 /** Returns the text of a file, or why it cannot be read. */
 export function tryText(path: string): { readonly text: string } | { readonly reason: string } {
   try {
-    return { text: readFileSync(path === "-" ? 0 : path, "utf8") };
+    return { text: path === "-" ? readInput() : readFileSync(path, "utf8") };
   } catch (thrown) {
     return { reason: reason(thrown) };
   }

@@ -40,6 +40,16 @@ async function main(argv: readonly string[]): Promise<void> {
       return;
     }
   }
+  let cleanUp = () => {};
+  for (const [signal, code] of [
+    ["SIGINT", 130],
+    ["SIGTERM", 143],
+  ] as const) {
+    process.once(signal, () => {
+      cleanUp();
+      process.exit(code);
+    });
+  }
   // What a run throws away fits the first young generation; fresh pages for a larger one cost more than its collection.
   v8.setFlagsFromString("--semi-space-growth-factor=1");
   // A single part is made too soon for the optimising compiler of WebAssembly to pay; a whole machine is not.
@@ -53,15 +63,7 @@ async function main(argv: readonly string[]): Promise<void> {
   begun?.catch(() => undefined);
   const { loadProgram } = await import("./program.ts");
   const { program, keepCompiled } = loadProgram(ofMachine ? "machine" : "part");
-  for (const [signal, code] of [
-    ["SIGINT", 130],
-    ["SIGTERM", 143],
-  ] as const) {
-    process.once(signal, () => {
-      program.cleanUp();
-      process.exit(code);
-    });
-  }
+  cleanUp = program.cleanUp;
   const screens = { out: isatty(1), err: isatty(2) };
   process.exitCode = await program.run({
     argv,

@@ -106,7 +106,9 @@ const row = {
   standing: z.enum(["standard", "published", "typical"]),
   from: z.enum(["seen", "memory"]),
   note: text.optional(),
-  differs: z.array(z.strictObject({ field: text, others: z.array(z.union([number, text])), by: text, settled: text })).optional(),
+  differs: z
+    .array(z.strictObject({ field: text, others: z.array(z.union([number, text])), by: text, settled: text }))
+    .optional(),
 };
 
 const table = z.strictObject({

@@ -1,5 +1,6 @@
+import { harmless } from "../core/unprintable.ts";
 import type { Place } from "../presets/read.ts";
-import { harmless, SCREEN } from "./screen.ts";
+import { SCREEN } from "./screen.ts";
 import { screenWidth, signsOf, signWidth } from "./screen-width.ts";
 
 const INDENT = "    ";

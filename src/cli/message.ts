@@ -1,8 +1,9 @@
 import type { Diagnostic, Level } from "../core/diagnostic.ts";
+import { harmless, oneLine } from "../core/unprintable.ts";
 import type { Located } from "../presets/read.ts";
 import { excerpt } from "./excerpt.ts";
 import type { Ink, Paint } from "./io.ts";
-import { amount, harmless, SCREEN, wrap } from "./screen.ts";
+import { amount, SCREEN, wrap } from "./screen.ts";
 
 const INK: Readonly<Record<Level, Ink>> = { error: "red", warning: "yellow", note: "blue" };
 const WIDTH = 96;
@@ -26,7 +27,7 @@ export function inOrder(messages: readonly Located[]): Located[] {
 
 /** Returns where in which file something stands, in the form that editors jump to. */
 const whereabouts = ({ file, place }: Located) =>
-  harmless(place === undefined ? file : `${file}:${place.line}:${place.column}`);
+  oneLine(place === undefined ? file : `${file}:${place.line}:${place.column}`);
 
 /**
  * Returns one message as lines: where, what, the line of the file with marks, then name, numbers, reason and cure. Of a

@@ -57,23 +57,3 @@ export function wrap(words: string, width: number, first = width): string[] {
   }
   return lines;
 }
-
-/** Returns text with control characters made visible, so that a file's content cannot steer the terminal. */
-export function harmless(text: string): string {
-  return [...text].map(steering).join("");
-}
-
-/** Returns a sign as it is, or spelled where it would steer the terminal. */
-export const steering = (sign: string): string => (isControl(sign.codePointAt(0) ?? 0) ? spelled(sign) : sign);
-
-function isControl(code: number): boolean {
-  const steers = (code < 0x20 && code !== 0x0a && code !== 0x09) || (code >= 0x7f && code <= 0x9f);
-  return steers || TURNING.test(String.fromCodePoint(code));
-}
-
-/** Signs that turn the direction of writing or end a line: what is read would not be what is there. */
-const TURNING = /[\u061c\u200e\u200f\u2028-\u202e\u2066-\u2069]/;
-
-function spelled(sign: string): string {
-  return `\\u${(sign.codePointAt(0) ?? 0).toString(16).padStart(4, "0")}`;
-}

@@ -1,6 +1,6 @@
+import { harmless } from "../core/unprintable.ts";
 import { type Io, type Paint, painter } from "./io.ts";
 import type { Progress } from "./progress.ts";
-import { steering } from "./screen.ts";
 
 /** Which of the two streams are terminals. */
 export interface Screens {
@@ -27,7 +27,7 @@ export function streams({ write, screens, color, environment, progress }: Wanted
       progress.clear();
       const plain = painted ? line : line.replace(PAINT, "");
       write[name](
-        screens[name] ? plain.replace(PAINT_OR_SIGN, (part) => (part.length > 1 ? part : steering(part))) : plain,
+        screens[name] ? plain.replace(PAINT_OR_SIGN, (part) => (part.length > 1 ? part : harmless(part))) : plain,
       );
     };
   };

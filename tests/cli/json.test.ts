@@ -61,6 +61,14 @@ describe("what --json prints is as docs/json describes it", () => {
     told(schema, words, { "foot.yaml": FOOT, "bad.yaml": BAD, "bad-plan.yaml": "format: 1\nstage: x\nbars: 3\n" });
   });
 
+  test("make: of a machine that was made before with other numbers", () => {
+    const folder = fresh();
+    expect(run(["make", PLAN, "-q"], folder).code).toBe(0);
+    const { out } = run(["make", PLAN, "--set", "motor.plateTop=12", "--json"], folder);
+    expectValid("make", JSON.parse(out));
+    expect(JSON.parse(out)).toMatchObject({ stages: [{ reprint: { hours: expect.any(Number) } }] });
+  });
+
   test("parts: the list, each family, the printer and the stage", () => {
     expectValid(
       "parts",

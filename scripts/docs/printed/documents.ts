@@ -24,6 +24,10 @@ const made = z.union([
         ...Object.fromEntries(Object.entries(machine).map(([key, shape]) => [key, shape.optional()])),
         folder: text,
         written: texts,
+        reprint: z
+          .strictObject({ names: texts, hours: number, same: number })
+          .optional()
+          .describe("what to print again of a machine that was made before with other numbers"),
         removed: texts,
         parts: z.array(
           z.union([

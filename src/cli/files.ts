@@ -218,7 +218,7 @@ export function isForeign(path: string): boolean {
     closeSync(file);
     return !start.toString("latin1", 0, length).includes(SIGNATURE);
   } catch (thrown) {
-    // Where a file stands in the place of the folder there is nothing of that name.
-    return (thrown as { code?: string }).code !== "ENOTDIR";
+    // Where a file stands in the place of the folder, or the name is too long, there is nothing of that name.
+    return !["ENOTDIR", "ENAMETOOLONG"].includes((thrown as { code?: string }).code ?? "");
   }
 }

@@ -1,7 +1,9 @@
 import { mkdirSync, writeFileSync } from "node:fs";
 import { resolve } from "node:path";
+import * as z from "zod";
 import { presetSchema, SUBJECTS } from "../src/presets/schema/preset-schema.ts";
 import { calculationsPage } from "./docs/calculations.ts";
+import { DOCUMENTS } from "./docs/printed/documents.ts";
 import { sourcesPage } from "./docs/sources.ts";
 
 /** The pages that are written from the tables, by file name. */
@@ -19,8 +21,20 @@ export const SCHEMAS: Readonly<Record<string, () => string>> = Object.fromEntrie
 
 export const SCHEMA_FOLDER = resolve(import.meta.dirname, "../presets/schemas");
 
+/** The schemas of what `--json` prints, by file name. */
+export const PRINTED: Readonly<Record<string, () => string>> = Object.fromEntries(
+  Object.entries(DOCUMENTS).map(([name, { title, shape }]) => [
+    `${name}.schema.json`,
+    () => `${JSON.stringify({ title, ...z.toJSONSchema(shape, { target: "draft-7" }) }, undefined, 1)}\n`,
+  ]),
+);
+
+export const PRINTED_FOLDER = resolve(FOLDER, "json");
+
 if (process.argv[1] === import.meta.filename) {
   for (const [file, page] of Object.entries(PAGES)) writeFileSync(resolve(FOLDER, file), page());
   mkdirSync(SCHEMA_FOLDER, { recursive: true });
+  mkdirSync(PRINTED_FOLDER, { recursive: true });
+  for (const [file, schema] of Object.entries(PRINTED)) writeFileSync(resolve(PRINTED_FOLDER, file), schema());
   for (const [file, schema] of Object.entries(SCHEMAS)) writeFileSync(resolve(SCHEMA_FOLDER, file), schema());
 }

@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import { resolve } from "node:path";
 import { describe, expect, test } from "vitest";
 import { TOPICS } from "../scripts/docs/topics.ts";
-import { FOLDER, PAGES, SCHEMA_FOLDER, SCHEMAS } from "../scripts/docs.ts";
+import { FOLDER, PAGES, PRINTED, PRINTED_FOLDER, SCHEMA_FOLDER, SCHEMAS } from "../scripts/docs.ts";
 import { TABLES } from "../src/catalogue/index.ts";
 import { SOURCES } from "../src/core/bibliography.ts";
 import { CALCULATIONS } from "../src/mechanics/index.ts";
@@ -14,6 +14,10 @@ describe("pages that are written from the tables", () => {
 
   test.each(Object.entries(SCHEMAS))("presets/schemas/%s is as `npm run docs` writes it", (file, schema) => {
     expect(readFileSync(resolve(SCHEMA_FOLDER, file), "utf8")).toBe(schema());
+  });
+
+  test.each(Object.entries(PRINTED))("docs/json/%s is as `npm run docs` writes it", (file, schema) => {
+    expect(readFileSync(resolve(PRINTED_FOLDER, file), "utf8")).toBe(schema());
   });
 
   test("every calculation stands under one topic, and nothing else does", () => {

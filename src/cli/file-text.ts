@@ -1,5 +1,6 @@
 import { closeSync, lstatSync, openSync, readFileSync, readSync, statSync } from "node:fs";
 import { reason } from "./file-reason.ts";
+import { interruptible } from "./interruptible.ts";
 import { EXIT, trouble } from "./io.ts";
 
 /** Returns the text of a file; a file that cannot be read ends the program with the reason. */
@@ -21,9 +22,12 @@ export function tryText(path: string): { readonly text: string } | { readonly re
 /** Returns the bytes of a file that has at most so many, or why it cannot be read. */
 export function bytesUpTo(path: string, most: number): { readonly bytes: Buffer } | { readonly reason: string } {
   try {
-    const file = path === "-" ? 0 : openSync(path, "r");
+    // Only what may keep us waiting: a signal that comes meanwhile to a handler would be lost.
+    const waits = path === "-" || !statSync(path).isFile();
+    const asked: typeof interruptible = waits ? interruptible : (read) => read();
+    const file = path === "-" ? 0 : asked(() => openSync(path, "r"));
     try {
-      const bytes = readUpTo(file, most + 1);
+      const bytes = asked(() => readUpTo(file, most + 1));
       return bytes.length > most ? { reason: `it is longer than ${most / 1024 / 1024} MB` } : { bytes };
     } finally {
       if (file !== 0) closeSync(file);

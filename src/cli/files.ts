@@ -89,7 +89,7 @@ export function writeSet(folder: string, files: readonly OutputFile[], { force }
   }
 }
 
-/** Renames each file into its place; where one cannot go there, those before it go back and what they replaced returns. */
+/** Renames each file into its place; where one cannot go there, those before go back and what they replaced returns. */
 function putInPlace(stage: string, folder: string, files: readonly OutputFile[]): void {
   const undo: (() => void)[] = [];
   try {
@@ -217,7 +217,8 @@ export function isForeign(path: string): boolean {
     const length = readSync(file, start, 0, SNIFF, 0);
     closeSync(file);
     return !start.toString("latin1", 0, length).includes(SIGNATURE);
-  } catch {
-    return true;
+  } catch (thrown) {
+    // Where a file stands in the place of the folder, or the name is too long, there is nothing of that name.
+    return !["ENOTDIR", "ENAMETOOLONG"].includes((thrown as { code?: string }).code ?? "");
   }
 }

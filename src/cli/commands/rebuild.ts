@@ -17,8 +17,9 @@ import { type OutputFile, writeSet } from "../files.ts";
 import { EXIT, type Io } from "../io.ts";
 import { load } from "../load.ts";
 import { measureLines, toMeasure } from "../measure-lines.ts";
-import { inOrder, messageData, messageLines } from "../message.ts";
+import { inOrder, messageData } from "../message.ts";
 import { plural } from "../summary.ts";
+import { tell } from "../tell.ts";
 
 export interface RebuildArgs {
   readonly files: readonly string[];
@@ -89,10 +90,10 @@ function isEqual({ result }: Outcome): boolean {
 
 function report(outcome: Outcome, args: RebuildArgs, io: Io): void {
   const { file, request, result, messages, written } = outcome;
-  for (const message of messages) {
-    if (message.diagnostic.level === "note" || (args.quiet && message.diagnostic.level !== "error")) continue;
-    for (const line of messageLines(message, io.paint)) io.err(line);
-  }
+  const shown = messages.filter(
+    ({ diagnostic: { level } }) => level === "error" || (level === "warning" && !args.quiet),
+  );
+  tell(shown, io);
   if (request !== undefined && result !== undefined && !args.quiet) {
     const { design, hash } = result.finished.made;
     io.out(`${request.name}  (${request.family.name}, ${design.material}, preset ${hash})`);

@@ -1,5 +1,5 @@
-import { readFileSync } from "node:fs";
-import { resolve } from "node:path";
+import { readFileSync, writeFileSync } from "node:fs";
+import { join, resolve } from "node:path";
 import { Ajv, type ValidateFunction } from "ajv";
 import { describe, expect, test } from "vitest";
 import { explain } from "../../src/cli/commands/explain.ts";
@@ -67,6 +67,17 @@ describe("what --json prints is as docs/json describes it", () => {
     const { out } = run(["make", PLAN, "--set", "motor.plateTop=12", "--json"], folder);
     expectValid("make", JSON.parse(out));
     expect(JSON.parse(out)).toMatchObject({ stages: [{ reprint: { hours: expect.any(Number) } }] });
+  });
+
+  test("rebuild: of a part as it was made, and of one that somebody changed", () => {
+    const folder = folderWith({ "foot.yaml": FOOT });
+    expect(run(["make", "foot.yaml", "-q"], folder).code).toBe(0);
+    const told = () => JSON.parse(run(["rebuild", "out/foot.3mf", "--json"], folder).out) as unknown;
+    expectValid("rebuild", told());
+    expect(told()).toMatchObject({ parts: [{ equal: true }] });
+    writeFileSync(join(folder, "out/foot.stl"), "changed");
+    expectValid("rebuild", told());
+    expect(told()).toMatchObject({ parts: [{ equal: false }] });
   });
 
   test("parts: the list, each family, the printer and the stage", () => {
@@ -143,7 +154,19 @@ describe("what --json prints is as docs/json describes it", () => {
 
   test("every command that has --json is tried here", () => {
     const having = Object.entries(COMMANDS).filter(([, { options }]) => options.some(([flag]) => flag === "--json"));
-    const tried = ["make", "check", "report", "compare", "tram", "new", "explain", "parts", "stock", "schema"];
+    const tried = [
+      "make",
+      "check",
+      "report",
+      "compare",
+      "tram",
+      "new",
+      "explain",
+      "parts",
+      "stock",
+      "schema",
+      "rebuild",
+    ];
     expect(having.map(([name]) => name).sort()).toEqual(tried.sort());
   });
 

@@ -125,6 +125,24 @@ const table = z.strictObject({
 
 const written = z.strictObject({ file: text, subject: text, name: text, notes: texts });
 
+const rebuilt = z.strictObject({
+  parts: z.array(
+    z.strictObject({
+      file: text,
+      equal: z.boolean().describe("whether everything that is there is as it was made now"),
+      madeBy: text,
+      thisIs: text,
+      hash: z.strictObject({ carried: text.optional(), made: text.optional() }),
+      files: z.array(z.strictObject({ name: text, state: text, differs: texts })),
+      written: texts,
+      measure: z
+        .array(z.strictObject({ what: text, takes: text, how: text }))
+        .describe("what to measure before printing"),
+      messages: z.array(message),
+    }),
+  ),
+});
+
 /** What `--json` of each command prints, and a line of `--messages json`. */
 export const DOCUMENTS: Readonly<Record<string, { readonly title: string; readonly shape: z.ZodType }>> = {
   make: { title: "What tramwright make --json and check --json print", shape: made },
@@ -145,5 +163,6 @@ export const DOCUMENTS: Readonly<Record<string, { readonly title: string; readon
     shape: z.union([z.array(table), z.array(z.strictObject(row)), z.strictObject({ table: text, ...row })]),
   },
   new: { title: "What tramwright new --json prints", shape: written },
+  rebuild: { title: "What tramwright rebuild --json prints", shape: rebuilt },
   message: { title: "One line of --messages json", shape: message },
 };

@@ -43,12 +43,13 @@ export function threeMf({ bodies, bedWidth, ...metadata }: PackedPart): Uint8Arr
   const copies = buildPlate(bodies, bedWidth);
   const first = bodies.map(({ mesh }, index) => ({ mesh, at: copies.find(({ of }) => of === index)?.at ?? [0, 0] }));
   const text = (words: string) => new TextEncoder().encode(words);
+  // Packing it smaller would take as long as building the part.
   const stored = { level: 0, mtime: DATE } as const;
   return zipSync({
     [TYPES]: [text(contentTypes(metadata.application)), stored],
     [RELATIONS]: [text(RELATIONS_XML), stored],
     [PICTURE]: [png(thumbnail(first)), stored],
-    [MODEL]: [text(modelXml(metadata, bodies, copies)), { level: 1, mtime: DATE }],
+    [MODEL]: [text(modelXml(metadata, bodies, copies)), stored],
   });
 }
 

@@ -21,7 +21,7 @@ export function png({ width, height, pixels }: Picture): Uint8Array {
   return joined([
     new Uint8Array(SIGNATURE),
     chunk("IHDR", head),
-    chunk("IDAT", zlibSync(raw, { level: 1 })),
+    chunk("IDAT", zlibSync(raw, { level: 0 })),
     chunk("IEND", new Uint8Array(0)),
   ]);
 }

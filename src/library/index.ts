@@ -1,0 +1,64 @@
+import { loadKernel } from "../geometry/kernel.ts";
+import { kindOf } from "../presets/preset-file.ts";
+import { readPrinterPreset } from "../presets/printer-preset.ts";
+import type { YamlFile } from "../presets/read.ts";
+import type { BuildOptions, Checked, Derived, Made, Options } from "./answers.ts";
+import { anyError, complaintsOf, opened } from "./opened.ts";
+import { derivedPart, madePart, withoutFiles } from "./part-answer.ts";
+import { derivedStage, madeStage } from "./stage-answer.ts";
+
+export type { Amount, Diagnostic, Level, Path } from "../core/diagnostic.ts";
+export type { Unit } from "../core/unit.ts";
+export type { Mesh } from "../geometry/mesh.ts";
+export type { Place } from "../presets/place.ts";
+export type * from "./answers.ts";
+export { families, messageFacts, schema, subjects } from "./facts.ts";
+
+declare const TRAMWRIGHT_VERSION: string;
+
+/** The version of this package, which the files of a machine name. */
+export const version: string = TRAMWRIGHT_VERSION;
+
+/**
+ * Returns what the text of a preset says, and arithmetic of it: complaints with their places, the numbers of each part,
+ * the report of a machine. Builds nothing and takes some milliseconds. Never throws, whatever the text is.
+ */
+export function derive(text: string, options: Options = {}): Derived {
+  const file = opened(text, options);
+  const kind = kindOf(file);
+  if (kind === "printer") return printerAnswer(file);
+  return kind === "stage" ? derivedStage(file, options, version) : { ...derivedPart(file, options), kind };
+}
+
+/**
+ * Returns the same with what the finished bodies say: every mesh is built and verified, a machine is put together and
+ * tested for clashes. What is wrong with the text or the part is a complaint; it is rejected only where the kernel
+ * cannot be loaded.
+ */
+export async function check(text: string, options: BuildOptions = {}): Promise<Checked> {
+  return withoutFiles(await make(text, options));
+}
+
+/** Returns the same with the files as bytes: STL and a sheet for each part, a machine's lists, drawing and manifest. */
+export async function make(text: string, options: BuildOptions = {}): Promise<Made> {
+  const file = opened(text, options);
+  const kind = kindOf(file);
+  if (kind === "printer") return { ...printerAnswer(file), parts: [], files: [] };
+  const kernel = await loadKernel(options.kernel as Promise<WebAssembly.Module> | undefined);
+  if (kind === "stage") return await madeStage(file, options, version, kernel);
+  return { ...madePart(file, options, kernel), kind };
+}
+
+function printerAnswer(file: YamlFile): Derived {
+  const { value, complaints } = readPrinterPreset(file);
+  const messages = [...(file.notes ?? []), ...complaints];
+  const { printer } = (file.data ?? {}) as { readonly printer?: unknown };
+  return {
+    kind: "printer",
+    name: typeof printer === "string" ? printer : undefined,
+    ok: value !== undefined && !anyError(messages),
+    complaints: complaintsOf(messages),
+    parts: [],
+    report: [],
+  };
+}

@@ -1,11 +1,10 @@
 import { loadKernel } from "../geometry/kernel.ts";
 import { kindOf } from "../presets/preset-file.ts";
-import { readPrinterPreset } from "../presets/printer-preset.ts";
-import type { YamlFile } from "../presets/read.ts";
 import type { BuildOptions, Checked, Derived, Made, Options } from "./answers.ts";
-import { anyError, complaintsOf, opened } from "./opened.ts";
-import { derivedPart, madePart, withoutFiles } from "./part-answer.ts";
-import { derivedStage, madeStage } from "./stage-answer.ts";
+import { derivedText } from "./derived-text.ts";
+import { opened } from "./opened.ts";
+import { madePart, withoutFiles } from "./part-answer.ts";
+import { madeStage } from "./stage-answer.ts";
 
 export type { Amount, Diagnostic, Level, Path } from "../core/diagnostic.ts";
 export type { Unit } from "../core/unit.ts";
@@ -24,10 +23,7 @@ export const version: string = TRAMWRIGHT_VERSION;
  * the report of a machine. Builds nothing and takes some milliseconds. Never throws, whatever the text is.
  */
 export function derive(text: string, options: Options = {}): Derived {
-  const file = opened(text, options);
-  const kind = kindOf(file);
-  if (kind === "printer") return printerAnswer(file);
-  return kind === "stage" ? derivedStage(file, options, version) : { ...derivedPart(file, options), kind };
+  return derivedText(text, options, version);
 }
 
 /**
@@ -43,22 +39,8 @@ export async function check(text: string, options: BuildOptions = {}): Promise<C
 export async function make(text: string, options: BuildOptions = {}): Promise<Made> {
   const file = opened(text, options);
   const kind = kindOf(file);
-  if (kind === "printer") return { ...printerAnswer(file), parts: [], files: [] };
+  if (kind === "printer") return { ...derivedText(text, options, version), parts: [], files: [] };
   const kernel = await loadKernel(options.kernel as Promise<WebAssembly.Module> | undefined);
   if (kind === "stage") return await madeStage(file, options, version, kernel);
   return { ...madePart(file, options, kernel), kind };
-}
-
-function printerAnswer(file: YamlFile): Derived {
-  const { value, complaints } = readPrinterPreset(file);
-  const messages = [...(file.notes ?? []), ...complaints];
-  const { printer } = (file.data ?? {}) as { readonly printer?: unknown };
-  return {
-    kind: "printer",
-    name: typeof printer === "string" ? printer : undefined,
-    ok: value !== undefined && !anyError(messages),
-    complaints: complaintsOf(messages),
-    parts: [],
-    report: [],
-  };
 }

@@ -9,6 +9,7 @@ import { partFileSchema } from "../../src/presets/part-preset.ts";
 import { printerFileSchema } from "../../src/presets/printer-preset.ts";
 import { stageFileSchema } from "../../src/presets/stage-preset.ts";
 import { UNCALIBRATED } from "../../src/printing/printer.ts";
+import { PLAN_MEASURES } from "../../src/stage/plan-measures.ts";
 import { NOTICE, table } from "./markdown.ts";
 
 const MANY = { one: "", named: ", each under its name", list: ", a list" } as const;
@@ -72,7 +73,17 @@ function familyLines(family: AnyFamily): string[] {
 }
 
 function blockLines({ key, meaning, many, fields }: Block): string[] {
-  return ["", `### ${key}:`, "", `${meaning === "" ? key : meaning}${MANY[many]}.`, "", ...rows(fields, {})];
+  const how = Object.hasOwn(PLAN_MEASURES, key) ? PLAN_MEASURES[key as keyof typeof PLAN_MEASURES] : undefined;
+  const measured = how === undefined ? [] : [`Measured: ${how}.`, ""];
+  return [
+    "",
+    `### ${key}:`,
+    "",
+    `${meaning === "" ? key : meaning}${MANY[many]}.`,
+    "",
+    ...measured,
+    ...rows(fields, {}),
+  ];
 }
 
 function rows(fields: readonly ParameterField[], measure: Readonly<Record<string, string | undefined>>): string[] {

@@ -39,7 +39,7 @@ export const FILE_EXAMPLES = {
     },
   ],
   "typical-value-not-measured": [
-    { level: "note", files: { "foot.yaml": `format: 1\npart: screw-foot\n${PRINTED}`, ...CALIBRATED } },
+    { level: "note", files: { "mount.yaml": `format: 1\npart: tram-mount\n${PRINTED}`, ...CALIBRATED } },
   ],
   "file-name-taken-twice": [
     {

@@ -6,7 +6,8 @@ import { locatedIn } from "../presets/preset-file.ts";
 import { readPrinterPreset } from "../presets/printer-preset.ts";
 import { type Located, readYaml, type YamlFile } from "../presets/read.ts";
 import { type Printer, UNCALIBRATED } from "../printing/printer.ts";
-import { besideFile, readText, tryText } from "./files.ts";
+import { readText, tryOrdinary } from "./file-text.ts";
+import { besideFile } from "./files.ts";
 
 /** The settings of a printer; undefined when its file cannot be read or understood. */
 export interface Calibration {
@@ -19,7 +20,7 @@ export interface Calibration {
 export function calibrationOf(file: YamlFile, target: string, key: Path, named: string | undefined): Calibration {
   if (named === undefined) return { printer: UNCALIBRATED, calibrated: false, messages: [] };
   const path = shortest(besideFile(target, named));
-  const read = tryText(path);
+  const read = tryOrdinary(path);
   if ("text" in read) return calibration(path, read.text);
   const says = `the printer file ${path} cannot be read: ${read.reason}`;
   const set = `${key.join(": ")}: the path of your printer's file from the folder of this preset, or leave it out`;

@@ -1,12 +1,12 @@
 import { join } from "node:path";
 import { type Earlier, MANIFEST } from "../build/stage-set.ts";
 import { type ManifestFile, readManifest } from "../outputs/manifest.ts";
-import { tryBytes, tryText } from "./files.ts";
+import { tryBytes, tryOrdinary } from "./file-text.ts";
 import { sha256 } from "./sha256.ts";
 
 /** Returns what an earlier run left in the folder; undefined where there is no manifest of ours. */
 export function earlierIn(folder: string): Earlier | undefined {
-  const read = tryText(join(folder, MANIFEST));
+  const read = tryOrdinary(join(folder, MANIFEST));
   const manifest = "text" in read ? readManifest(read.text) : undefined;
   if (manifest === undefined) return undefined;
   // Asked more than once in a run.
@@ -20,6 +20,6 @@ export function earlierIn(folder: string): Earlier | undefined {
 }
 
 function isIntact(folder: string, { name, bytes, sha256: digest }: ManifestFile): boolean {
-  const there = tryBytes(join(folder, name));
-  return there !== undefined && there.length === bytes && sha256(there) === digest;
+  const there = tryBytes(join(folder, name), bytes);
+  return there !== undefined && sha256(there) === digest;
 }

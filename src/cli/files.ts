@@ -1,7 +1,10 @@
 import {
   closeSync,
+  copyFileSync,
   existsSync,
   fsyncSync,
+  linkSync,
+  lstatSync,
   mkdirSync,
   mkdtempSync,
   openSync,
@@ -16,6 +19,7 @@ import {
   writeSync,
 } from "node:fs";
 import { dirname, join, resolve } from "node:path";
+import { reason } from "./file-reason.ts";
 import { EXIT, trouble } from "./io.ts";
 
 /** A file to write: its name from the folder of its set, with `/`, and its bytes. */
@@ -30,31 +34,6 @@ const SNIFF = 200;
 
 /** Staging folders that exist right now; a signal handler removes them. */
 export const staging = new Set<string>();
-
-/** Returns the text of a file; a file that cannot be read ends the program with the reason. */
-export function readText(path: string): string {
-  const read = tryText(path);
-  if ("text" in read) return read.text;
-  throw trouble(`cannot read ${path}: ${read.reason}`, EXIT.files);
-}
-
-/** Returns the text of a file, or why it cannot be read. */
-export function tryText(path: string): { readonly text: string } | { readonly reason: string } {
-  try {
-    return { text: readFileSync(path === "-" ? 0 : path, "utf8") };
-  } catch (thrown) {
-    return { reason: reason(thrown) };
-  }
-}
-
-/** Returns the bytes of a file; undefined when it cannot be read. */
-export function tryBytes(path: string): Uint8Array | undefined {
-  try {
-    return readFileSync(path);
-  } catch {
-    return undefined;
-  }
-}
 
 export const exists = (path: string): boolean => existsSync(path);
 
@@ -98,7 +77,7 @@ export function writeSet(folder: string, files: readonly OutputFile[], { force }
         mkdirSync(join(stage, inner), { recursive: true });
       }
       for (const { name, bytes } of files) writeWhole(join(stage, name), bytes);
-      for (const { name } of files) renameSync(join(stage, name), join(folder, name));
+      putInPlace(stage, folder, files);
     } finally {
       rmSync(stage, { recursive: true, force: true });
       staging.delete(stage);
@@ -107,6 +86,32 @@ export function writeSet(folder: string, files: readonly OutputFile[], { force }
     // What was made for these files and is still empty goes again.
     for (const one of made.reverse()) removeEmpty(one);
     throw trouble(`cannot write into ${folder}: ${reason(thrown)}`, EXIT.files);
+  }
+}
+
+/** Renames each file into its place; where one cannot go there, those before it go back and what they replaced returns. */
+function putInPlace(stage: string, folder: string, files: readonly OutputFile[]): void {
+  const undo: (() => void)[] = [];
+  try {
+    for (const [index, { name }] of files.entries()) {
+      const [from, to, before] = [join(stage, name), join(folder, name), join(stage, `.before-${index}`)];
+      const replaces = lstatSync(to, { throwIfNoEntry: false }) !== undefined;
+      if (replaces) linkOrCopy(to, before);
+      renameSync(from, to);
+      undo.push(() => (replaces ? renameSync(before, to) : rmSync(to)));
+    }
+  } catch (thrown) {
+    for (const step of undo.reverse()) step();
+    throw thrown;
+  }
+}
+
+/** Gives a file a second name, or copies it where the disk has no links. */
+export function linkOrCopy(from: string, to: string): void {
+  try {
+    linkSync(from, to);
+  } catch {
+    copyFileSync(from, to);
   }
 }
 
@@ -201,10 +206,12 @@ export function writeWhole(path: string, bytes: Uint8Array): void {
   }
 }
 
-/** Whether something is there that this program did not write. */
+/** Whether something is there that this program did not write: a link, a pipe, or a file without its words. */
 export function isForeign(path: string): boolean {
-  if (!existsSync(path)) return false;
   try {
+    const there = lstatSync(path, { throwIfNoEntry: false });
+    if (there === undefined) return false;
+    if (!there.isFile()) return true;
     const file = openSync(path, "r");
     const start = Buffer.alloc(SNIFF);
     const length = readSync(file, start, 0, SNIFF, 0);
@@ -213,24 +220,4 @@ export function isForeign(path: string): boolean {
   } catch {
     return true;
   }
-}
-
-const REASONS: Readonly<Record<string, string>> = {
-  ENOENT: "there is no such file or folder",
-  EACCES: "permission is refused",
-  EPERM: "permission is refused",
-  EROFS: "the disk is read-only",
-  EISDIR: "it is a folder",
-  ENOTDIR: "a file stands where a folder should be",
-  ENOSPC: "the disk is full",
-  ENAMETOOLONG: "the name is too long",
-  ELOOP: "its links go in a circle",
-  EIO: "the disk does not answer",
-  EEXIST: "a file stands where a folder should be",
-};
-
-/** Returns why a file could not be read or written, in words. */
-export function reason(thrown: unknown): string {
-  const code = (thrown as { code?: string }).code ?? "";
-  return REASONS[code] ?? (thrown instanceof Error ? thrown.message : String(thrown));
 }

@@ -7,7 +7,8 @@ import { locatedInPart, type PartPreset, parseParameters, readPartPreset } from 
 import { kindOf, locatedIn, slugFrom } from "../presets/preset-file.ts";
 import { type Located, readYaml, type YamlFile } from "../presets/read.ts";
 import { calibrationOf, loadPrinter } from "./calibration.ts";
-import { exists, readText } from "./files.ts";
+import { readText } from "./file-text.ts";
+import { exists } from "./files.ts";
 import { trouble } from "./io.ts";
 import { withSettings } from "./settings.ts";
 

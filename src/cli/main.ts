@@ -1,14 +1,19 @@
 import v8 from "node:v8";
-import { readShipped, tryText } from "./files.ts";
+import { harmless, oneLine } from "../core/unprintable.ts";
+import { reason } from "./file-reason.ts";
+import { tryOrdinary } from "./file-text.ts";
+import { readShipped } from "./files.ts";
 import { EXIT, isTrouble } from "./io.ts";
 
 declare const TRAMWRIGHT_VERSION: string;
 
-/** A pipe that was closed (`| head`) is not a fault: the rest is simply not wanted. */
+/** A pipe that was closed (`| head`) is not a fault: the rest is simply not wanted. A full disk is told, where it can be. */
 process.stdout.on("error", (error: NodeJS.ErrnoException) => {
   if (error.code === "EPIPE") process.exit(EXIT.done);
-  throw error;
+  process.stderr.write(`tramwright: cannot write the results: ${reason(error)}\n`);
+  process.exit(EXIT.files);
 });
+process.stderr.on("error", () => undefined);
 
 const write = {
   out: (line: string) => process.stdout.write(`${line}\n`),
@@ -22,7 +27,7 @@ const MACHINE_COMMANDS = ["report", "compare", "tram"];
 /** Whether a word of the command line names the plan of a machine, as far as a glance can tell. */
 function isPlan(word: string): boolean {
   if (!/\.ya?ml$/.test(word)) return false;
-  const read = tryText(word);
+  const read = tryOrdinary(word);
   return "text" in read && /^stage:/m.test(read.text);
 }
 
@@ -73,14 +78,15 @@ async function main(argv: readonly string[]): Promise<void> {
   if (process.env.TRAMWRIGHT_KEEP_COMPILED !== undefined) keepCompiled();
 }
 
-main(process.argv.slice(2)).catch((thrown: unknown) => {
-  if (isTrouble(thrown)) {
-    write.err(`tramwright: ${thrown.trouble}`);
-    process.exitCode = thrown.exit;
-    return;
+/** Tells what ended the program: trouble in one line, or a fault of ours with what helps to find it. */
+function end(thrown: unknown): void {
+  process.exitCode = isTrouble(thrown) ? thrown.exit : EXIT.fault;
+  if (isTrouble(thrown)) write.err(`tramwright: ${oneLine(thrown.trouble)}`);
+  else {
+    const says = "tramwright: a fault of ours, please report it with the command you typed and the preset";
+    write.err(`${says}\n${harmless(String((thrown as Error)?.stack ?? thrown))}`);
   }
-  write.err(
-    `tramwright: a fault of ours, please report it with the command you typed and the preset\n${String((thrown as Error)?.stack ?? thrown)}`,
-  );
-  process.exitCode = EXIT.fault;
-});
+}
+
+process.on("uncaughtException", end);
+main(process.argv.slice(2)).catch(end);

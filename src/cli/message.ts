@@ -1,7 +1,8 @@
 import type { Diagnostic, Level } from "../core/diagnostic.ts";
+import { harmless, oneLine } from "../core/unprintable.ts";
 import type { Located } from "../presets/read.ts";
 import type { Ink, Paint } from "./io.ts";
-import { amount, harmless, SCREEN, wrap } from "./screen.ts";
+import { amount, SCREEN, wrap } from "./screen.ts";
 
 const INK: Readonly<Record<Level, Ink>> = { error: "red", warning: "yellow", note: "blue" };
 const WIDTH = 96;
@@ -26,7 +27,8 @@ export function inOrder(messages: readonly Located[]): Located[] {
 /** Returns one message as lines: where, what, the line of the file with marks, then name, numbers, reason and cure. */
 export function messageLines({ file, place, diagnostic }: Located, paint: Paint): string[] {
   const { level, name, says, why, set } = diagnostic;
-  const where = place === undefined ? file : `${file}:${place.line}:${place.column}`;
+  const named = oneLine(file);
+  const where = place === undefined ? named : `${named}:${place.line}:${place.column}`;
   // A note asks for nothing: it is told in short.
   const full: [string, string][] = [["defect", name], ...numbers(diagnostic), ["why", why], ["set", set]];
   const rows = level === "note" ? full.slice(0, 1) : full;

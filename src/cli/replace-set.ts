@@ -1,22 +1,13 @@
-import {
-  copyFileSync,
-  linkSync,
-  lstatSync,
-  mkdirSync,
-  readdirSync,
-  renameSync,
-  rmdirSync,
-  rmSync,
-  type Stats,
-} from "node:fs";
+import { lstatSync, mkdirSync, readdirSync, renameSync, rmdirSync, rmSync, type Stats } from "node:fs";
 import { basename, dirname, join, resolve } from "node:path";
 import { type Earlier, MANIFEST } from "../build/stage-set.ts";
 import { earlierIn } from "./earlier-set.ts";
+import { reason } from "./file-reason.ts";
 import {
   isForeign,
+  linkOrCopy,
   makeFolder,
   type OutputFile,
-  reason,
   removeAbandoned,
   removeEmpty,
   staging,
@@ -109,14 +100,7 @@ function fill(fresh: string, target: string, { files, kept }: NewSet): void {
   for (const inner of new Set([...files.map(({ name }) => name), ...kept].map((name) => dirname(name))))
     mkdirSync(join(fresh, inner), { recursive: true });
   for (const { name, bytes } of files) writeWhole(join(fresh, name), bytes);
-  for (const name of kept) {
-    try {
-      linkSync(join(target, name), join(fresh, name));
-    } catch {
-      // Not every file system has links.
-      copyFileSync(join(target, name), join(fresh, name));
-    }
-  }
+  for (const name of kept) linkOrCopy(join(target, name), join(fresh, name));
 }
 
 function exchange(fresh: string, target: string): void {

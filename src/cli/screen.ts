@@ -57,16 +57,3 @@ export function wrap(words: string, width: number, first = width): string[] {
   }
   return lines;
 }
-
-/** Returns text with control characters made visible, so that a file's content cannot steer the terminal. */
-export function harmless(text: string): string {
-  return [...text].map((sign) => (isControl(sign.codePointAt(0) ?? 0) ? spelled(sign) : sign)).join("");
-}
-
-function isControl(code: number): boolean {
-  return (code < 0x20 && code !== 0x0a && code !== 0x09) || (code >= 0x7f && code <= 0x9f);
-}
-
-function spelled(sign: string): string {
-  return `\\u${(sign.codePointAt(0) ?? 0).toString(16).padStart(4, "0")}`;
-}

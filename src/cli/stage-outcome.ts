@@ -3,6 +3,7 @@ import { type TestedAssembly, testedAssembly } from "../build/assembly.ts";
 import { partNamesTwice } from "../build/output-names.ts";
 import { builtPart, planBuilds } from "../build/part-builds.ts";
 import type { Builders } from "../build/piece-work.ts";
+import { type PrintAgain, printAgain } from "../build/print-again.ts";
 import { forbidden } from "../build/stage-parts.ts";
 import { type Earlier, foundOf, isGood, keptPart, type SetPart, setFiles } from "../build/stage-set.ts";
 import { defect } from "../core/defects.ts";
@@ -33,6 +34,8 @@ export interface Outcome {
   readonly written: readonly string[];
   /** Files of the set before that went. */
   readonly removed: readonly string[];
+  /** What differs from the set that was there before; undefined where there was none. */
+  readonly again?: PrintAgain | undefined;
   readonly messages: readonly Located[];
 }
 
@@ -62,8 +65,13 @@ export async function outcomeOf(
   const taken = [...(twin === undefined ? [] : [takenFolder(folder, twin)]), ...partNamesTwice(machine.parts)];
   if (taken.length > 0) return { ...nothing, messages: inOrder([...messages, ...taken.map(loaded.locate)]) };
   if (!args.dry) settleSet(folder);
-  const earlier = args.dry || args.force ? undefined : earlierIn(folder);
-  const { parts, assembly } = await partsOf(machine, earlier, args.version, workshop);
+  const before = earlierIn(folder);
+  const { parts, assembly } = await partsOf(
+    machine,
+    args.dry || args.force ? undefined : before,
+    args.version,
+    workshop,
+  );
   const found = inPlan(
     machine.preset,
     parts.map((one) => ({ part: one.part, diagnostics: foundOf(one) })),
@@ -78,8 +86,9 @@ export async function outcomeOf(
   const files = setFiles({ name: preset.name, stage, parts, assembly, version: args.version, source }, sha256);
   const written = files.map(({ name }) => name);
   const kept = parts.flatMap((one) => ("kept" in one ? one.files.map(({ name }) => name) : []));
+  const again = before === undefined ? undefined : printAgain(parts, before.manifest);
   const { removed } = args.dry ? outcome : replaceSet(folder, { files, kept, force: args.force });
-  return { ...outcome, written, removed };
+  return { ...outcome, written, removed, again };
 }
 
 /** Builds and puts together what is not there yet. */

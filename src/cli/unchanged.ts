@@ -4,7 +4,8 @@ import { type CautionName, isCaution } from "../parts/cautions.ts";
 import type { Located } from "../presets/read.ts";
 import type { StagePreset } from "../presets/stage-preset.ts";
 import { earlierIn } from "./earlier-set.ts";
-import { besideFile, tryText } from "./files.ts";
+import { tryOrdinary } from "./file-text.ts";
+import { besideFile } from "./files.ts";
 import type { Target } from "./load.ts";
 import { settleSet } from "./replace-set.ts";
 import { sha256 } from "./sha256.ts";
@@ -73,6 +74,6 @@ function keyOf(text: string, { set, printer, version }: Asked): string {
 
 /** Returns what stands for the text of a file, or for its absence. */
 function digestOf(path: string): string {
-  const read = tryText(path);
+  const read = tryOrdinary(path);
   return "text" in read ? sha256(read.text) : "";
 }

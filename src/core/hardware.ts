@@ -3,12 +3,15 @@ import { complain, type ParameterMeta, presented } from "./complain.ts";
 import { type Item, itemOf } from "./item.ts";
 import { nearest } from "./nearest.ts";
 import { INSIDE, type Kind, type Reading, readQuantity } from "./quantity.ts";
+import { tidy } from "./rounding.ts";
 import { findRow, type Table, type Values } from "./table.ts";
 
 function overlay<V extends Values>(table: Table<V>, typed: Record<string, unknown>, ctx: z.RefinementCtx): Item<V> {
   const { row: key, measured, ...own } = typed;
-  const base = key === undefined ? undefined : findRow(table, String(key));
-  if (key !== undefined && base === undefined) return unknownRow(table, String(key), ctx, ["row"]);
+  const named = typeof key === "string" || (typeof key === "number" && Number.isFinite(key));
+  const base = named ? findRow(table, String(key)) : undefined;
+  if (key !== undefined && base === undefined)
+    return unknownRow(table, named ? String(key) : presented(key), ctx, ["row"]);
   const fields = Object.keys(table.fields);
   const values: Record<string, number | string> = { ...base?.values };
   for (const [name, value] of Object.entries(own)) {
@@ -48,10 +51,29 @@ function readField<V extends Values>(table: Table<V>, name: string, value: unkno
   if (words && (typeof value === "string" || typeof value === "number")) return String(value);
   const kind = (Object.keys(INSIDE) as Kind[]).find((candidate) => INSIDE[candidate] === unit);
   const reading = words ? undefined : fieldNumber(value, kind);
-  if (reading !== undefined && "value" in reading) return reading.value;
+  if (reading !== undefined && "value" in reading) return withinReach(table, name, reading.value, ctx);
   const takes = words ? "text" : `a number${unit === "" ? "" : ` in ${unit}`}`;
   const { wrong, set } = reading ?? { wrong: `it is ${presented(value)} and takes ${takes}`, set: takes };
   ctx.addIssue({ code: "custom", path: [name], message: wrong, params: { set } });
+  return Number.NaN;
+}
+
+/** How many times as large as all that are known a bought item may be. Ours: nothing that is sold is larger. */
+const REACH = 10;
+
+/** Returns the number, complained of where no such item can be: a bearing of a kilometre has no end of facets. */
+function withinReach<V extends Values>(table: Table<V>, name: string, value: number, ctx: z.RefinementCtx): number {
+  const known = table.rows.map((row) => Math.abs(Number(row.values[name] ?? 0)));
+  const most = tidy(Math.max(100, ...known) * REACH);
+  if (Math.abs(value) <= most) return value;
+  const unit = table.fields[name]?.unit ?? "";
+  const message = `${value}${unit === "" ? "" : ` ${unit}`} is beyond all that is sold`;
+  ctx.addIssue({
+    code: "custom",
+    path: [name],
+    message,
+    params: { set: `${most} ${unit}`.trimEnd().concat(" or less") },
+  });
   return Number.NaN;
 }
 

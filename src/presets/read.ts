@@ -16,6 +16,8 @@ import {
 import type { DefectName } from "../core/defects.ts";
 import type { Diagnostic, Path } from "../core/diagnostic.ts";
 import type { Place } from "./place.ts";
+import { faultsIn, MOST_ALIASES } from "./yaml-faults.ts";
+import { excessIn } from "./yaml-limits.ts";
 import { yamlWords } from "./yaml-words.ts";
 
 export type { Place } from "./place.ts";
@@ -42,63 +44,36 @@ export interface YamlFile {
   readonly notes?: readonly Located[];
 }
 
-/** Larger files are not presets. */
-const LONGEST = 256 * 1024;
-/** A preset needs few references; a chain of them is how a small file becomes a huge one. */
-const MOST_ALIASES = 16;
-
-const TOO_OFTEN = `the file refers to itself too often (*): a preset does so at most ${MOST_ALIASES} times`;
 const NOTATION = "key: value, one per line, indented by blanks, text with : or # in quotation marks";
 
 /** The beginning of a file, for what is missing in it or concerns all of it. */
 export const TOP: Place = { line: 1, column: 1, width: 1, text: "" };
 
-/** A key that JavaScript objects do not hold like others: it would vanish without a word. */
-const FORBIDDEN = "__proto__";
-
 /** Returns a YAML 1.2 file as data. Never throws: what is wrong with the text is among the complaints. */
 export function readYaml(name: string, text: string): YamlFile {
-  if (text.length > LONGEST)
-    return broken(name, `the file is ${Math.ceil(text.length / 1024)} kB long, a preset at most 256 kB`, "a short one");
+  const excess = excessIn(text);
+  if (excess !== undefined) return broken(name, excess.says, excess.set, plainPlace(text, excess.from, excess.to));
   const lines = new LineCounter();
-  const aliases: Place[] = [];
   const twice: Located[] = [];
   try {
     const document = parseDocument(text, { lineCounter: lines, version: "1.2", uniqueKeys: false, strict: true });
     const at = (from: number, to: number) => placeAt(text, lines, from, to);
-    const complaints = [...document.errors, ...document.warnings].map(({ code, pos }) =>
+    const notation = [...document.errors, ...document.warnings].map(({ code, pos }) =>
       complaint(name, ...yamlWords(code), at(pos[0], pos[1])),
     );
+    const faults = faultsIn(document).map(({ from, to, says, set }) => complaint(name, says, set, at(from, to)));
+    const complaints = [...notation, ...faults];
     visit(document, {
       // The library compares each key with each other one, which takes long in a long map.
       Map: (_, map, around) => {
         for (const twin of twins(map)) twice.push(twinComplaint(name, twin, pathOf([...around, map]), at));
       },
-      Alias: (_, alias) => {
-        const place = placeOf(alias, at) ?? TOP;
-        aliases.push(place);
-        // More than these are refused below; to look each of them up would take long.
-        if (alias.source === "" || aliases.length > MOST_ALIASES || alias.resolve(document) !== undefined) return;
-        const says = `*${alias.source} refers to &${alias.source}, which does not stand before it`;
-        complaints.push(
-          complaint(name, says, `the value itself, or text in quotation marks: "*${alias.source}"`, place),
-        );
-      },
-      Pair: (_, { key }) => {
-        if (!isScalar(key) || key.value !== FORBIDDEN || key.range == null) return;
-        const place = at(key.range[0], key.range[1]);
-        complaints.push(complaint(name, `${FORBIDDEN} is not a key of any preset`, "the file without it", place));
-      },
     });
-    const [surplus] = aliases.slice(MOST_ALIASES);
-    if (surplus !== undefined) complaints.push(complaint(name, TOO_OFTEN, "the values themselves", surplus));
     const data: unknown = complaints.length > 0 ? undefined : document.toJS({ maxAliasCount: MOST_ALIASES });
     const all = [...complaints, ...twice];
     return { name, text, data, complaints: all, place: (path) => locate(document, path, at) };
   } catch {
-    const [alias] = aliases;
-    if (alias !== undefined) return broken(name, TOO_OFTEN, "the values themselves", alias);
-    return broken(name, "the file is nested too deeply to be read", NOTATION);
+    return broken(name, "the file cannot be read", NOTATION);
   }
 }
 
@@ -118,11 +93,12 @@ interface Twin {
 
 /** Returns the keys of a map that are there already, each with the first of them. */
 function twins({ items }: YAMLMap): Twin[] {
-  const seen = new Map<unknown, Scalar>();
+  const seen = new Map<string, Scalar>();
   return items.flatMap(({ key }) => {
     if (!isScalar(key)) return [];
-    const first = seen.get(key.value);
-    if (first === undefined) seen.set(key.value, key);
+    // A number and the same number as text are one key of the data.
+    const first = seen.get(String(key.value));
+    if (first === undefined) seen.set(String(key.value), key);
     return first === undefined ? [] : [{ first, second: key }];
   });
 }
@@ -142,7 +118,8 @@ const presentedKey = ({ value }: Scalar) => String(value).slice(0, 40);
 function pathOf(around: readonly unknown[]): Path {
   return around.flatMap((node, index): Path => {
     const next = around[index + 1];
-    if (isPair(node)) return next !== undefined && next === node.value ? [String((node.key as Scalar).value)] : [];
+    if (isPair(node))
+      return next !== undefined && next === node.value ? [String((node.key as Scalar | null)?.value)] : [];
     return isSeq(node) && next !== undefined ? [node.items.indexOf(next)] : [];
   });
 }
@@ -178,6 +155,13 @@ function placeAt(text: string, lines: LineCounter, from: number, to: number): Pl
   const end = text.indexOf("\n", from);
   const whole = text.slice(start, end < 0 ? undefined : end).replace(/\r$/, "");
   return { line, column: col, width: Math.max(1, Math.min(to - from, whole.length - col + 1)), text: whole };
+}
+
+/** Returns a place in a text that the parser has not seen. */
+function plainPlace(text: string, from: number, to: number): Place {
+  const lines = new LineCounter();
+  for (let end = 0; end >= 0 && end <= from; end = text.indexOf("\n", end) + 1 || -1) lines.addNewLine(end);
+  return placeAt(text, lines, from, to);
 }
 
 function broken(name: string, says: string, set: string, place = TOP): YamlFile {

@@ -140,6 +140,7 @@ describe("make of a stage", () => {
     const before = filesIn(join(folder, "out/wide"));
     machineWith([spacer("spacer-a", { length: 9 }), knob]);
     const { out } = await makeIn(folder);
+    expect(out.join("\n")).toMatch(/^ {2}reprint {3}spacer-a: about \d\.\d h; 1 part is as before$/m);
     expect(out.filter((line) => line.includes("not built again")).join()).toContain("knob.stl");
     expect(out.filter((line) => line.includes("not built again"))).toHaveLength(1);
     const after = filesIn(join(folder, "out/wide"));

@@ -1,16 +1,19 @@
 import { join } from "node:path";
 import type { TestedAssembly } from "../../build/assembly.ts";
+import type { PrintAgain } from "../../build/print-again.ts";
 import { PARTS, type SetPart, withFound } from "../../build/stage-set.ts";
 import { type Diagnostic, hasErrors } from "../../core/diagnostic.ts";
 import type { ManifestPart } from "../../outputs/manifest.ts";
 import { reportData } from "../../outputs/report-json.ts";
 import type { Located } from "../../presets/read.ts";
+import { hanging } from "../explain/hanging.ts";
 import { EXIT, type Io } from "../io.ts";
 import type { Target } from "../load.ts";
 import { type LoadedStage, loadStage, type Machine } from "../load-stage.ts";
 import { messageData, messageLines } from "../message.ts";
 import { setSummary, unchangedSummary } from "../set-summary.ts";
 import { type Outcome, outcomeOf, type StageArgs, type Workshop } from "../stage-outcome.ts";
+import { plural } from "../summary.ts";
 import { type Unchanged, unchangedSet } from "../unchanged.ts";
 import { cautionLines, partData, partLines } from "./make.ts";
 
@@ -47,7 +50,7 @@ const nameOf = (one: Unchanged | LoadedStage) => ("manifest" in one ? one.manife
 
 const isOutcome = (one: Outcome | Unchanged): one is Outcome => "loaded" in one;
 
-function report({ loaded, folder, parts, written, removed, messages }: Outcome, args: StageArgs, io: Io): void {
+function report({ loaded, folder, parts, written, removed, again, messages }: Outcome, args: StageArgs, io: Io): void {
   tell(messages, args, io);
   if (!args.quiet) {
     for (const one of parts) for (const line of linesOf(one, join(folder, PARTS), args)) io.out(line);
@@ -57,9 +60,17 @@ function report({ loaded, folder, parts, written, removed, messages }: Outcome, 
         `${loaded.machine?.preset.name}  (machine)\n  ${args.dry ? "would be" : "made    "}  ${rest} in ${folder}`,
       );
     if (removed.length > 0) io.out(`  removed   ${removed.join(", ")}: no longer of this machine`);
+    if (again !== undefined) for (const line of againLines(again)) io.out(line);
   }
   for (const line of cautionLines(parts.flatMap(({ part }) => part.designed.design.cautions))) io.err(line);
   io.err(setSummary(diagnosticsOf(messages), parts, { ...args, written: written.length, folder }));
+}
+
+/** What to print of a machine that was made before with other numbers. */
+function againLines({ names, hours, same }: PrintAgain): string[] {
+  const stay = `${plural(same, "part")} ${same === 1 ? "is" : "are"} as before`;
+  if (names.length === 0) return hanging("  reprint   ", `nothing: ${stay}`);
+  return hanging("  reprint   ", `${names.join(", ")}: about ${hours.toFixed(1)} h; ${stay}`);
 }
 
 /** Says of a set that is there what was said when it was made. */
@@ -94,11 +105,12 @@ function keptLines({ name, family, material, hash, pieces }: ManifestPart, outpu
 
 function asData(outcomes: readonly Outcome[], { dry, version }: StageArgs): object {
   return {
-    stages: outcomes.map(({ loaded: { machine, file }, folder, parts, assembly, written, removed }) => ({
+    stages: outcomes.map(({ loaded: { machine, file }, folder, parts, assembly, written, removed, again }) => ({
       file,
       ...(machine === undefined ? {} : reportOf(machine, assembly, version)),
       folder,
       written: dry ? [] : written.map((name) => join(folder, name)),
+      ...(again === undefined ? {} : { reprint: again }),
       removed: dry ? [] : removed.map((name) => join(folder, name)),
       parts: parts.map((one) =>
         "kept" in one ? { ...one.kept, kept: true } : partData(one.finished, { output: join(folder, PARTS), dry }),

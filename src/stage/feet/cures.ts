@@ -127,7 +127,7 @@ function newParts(base: Stage, changed: Stage, printer: PrinterOf): number {
 
 function lineOf({ way, set, fits, outcome, reprints }: Cure): string {
   if (set === "") return `${way}: ${outcome}`;
-  return `${way}, ${set}: ${outcome}${fits.length > 0 ? `; prints ${counted(reprints)}` : ""}`;
+  return `${way}, ${set}: ${outcome}; ${fits.length > 0 ? "prints" : "would print"} ${counted(reprints)}`;
 }
 
 const counted = (parts: number) => `${parts} ${parts === 1 ? "part" : "parts"} anew`;

@@ -1,0 +1,76 @@
+import { closeSync, lstatSync, openSync, readFileSync, readSync, statSync } from "node:fs";
+import { reason } from "./file-reason.ts";
+import { EXIT, trouble } from "./io.ts";
+
+/** Returns the text of a file; a file that cannot be read ends the program with the reason. */
+export function readText(path: string): string {
+  const read = tryText(path);
+  if ("text" in read) return read.text;
+  throw trouble(`cannot read ${path}: ${read.reason}`, EXIT.files);
+}
+
+/** More than any file of ours holds; a device or pipe may go on for ever. */
+const MOST = 16 * 1024 * 1024;
+
+/** Returns the text of a file, or why it cannot be read. */
+export function tryText(path: string): { readonly text: string } | { readonly reason: string } {
+  try {
+    const file = path === "-" ? 0 : openSync(path, "r");
+    try {
+      const bytes = readUpTo(file, MOST + 1);
+      if (bytes.length > MOST) return { reason: `it is longer than ${MOST / 1024 / 1024} MB` };
+      return { text: bytes.toString("utf8") };
+    } finally {
+      if (file !== 0) closeSync(file);
+    }
+  } catch (thrown) {
+    return { reason: reason(thrown) };
+  }
+}
+
+/** Returns the text of a file that another file names: an ordinary one, for a pipe may never answer. */
+export function tryOrdinary(path: string): ReturnType<typeof tryText> {
+  try {
+    const there = statSync(path);
+    return there.isFile() || there.isDirectory() ? tryText(path) : { reason: "it is no ordinary file" };
+  } catch (thrown) {
+    return { reason: reason(thrown) };
+  }
+}
+
+function readUpTo(file: number, most: number): Buffer {
+  const parts: Buffer[] = [];
+  let length = 0;
+  while (length < most) {
+    const part = Buffer.alloc(64 * 1024);
+    const read = readWaiting(file, part);
+    if (read === 0) break;
+    parts.push(part.subarray(0, read));
+    length += read;
+  }
+  return Buffer.concat(parts, length);
+}
+
+/** Reads on; a terminal or pipe that has nothing yet is asked again in a moment. */
+function readWaiting(file: number, into: Buffer): number {
+  for (;;) {
+    try {
+      return readSync(file, into, 0, into.length, null);
+    } catch (thrown) {
+      const { code } = thrown as { code?: string };
+      if (code === "EOF") return 0;
+      if (code !== "EAGAIN") throw thrown;
+      Atomics.wait(new Int32Array(new SharedArrayBuffer(4)), 0, 0, 10);
+    }
+  }
+}
+
+/** Returns the bytes of an ordinary file of this length, which is no link; undefined where there is none. */
+export function tryBytes(path: string, length: number): Uint8Array | undefined {
+  try {
+    const there = lstatSync(path);
+    return there.isFile() && there.size === length ? readFileSync(path) : undefined;
+  } catch {
+    return undefined;
+  }
+}

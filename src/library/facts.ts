@@ -31,7 +31,7 @@ interface Told {
   readonly set: string;
 }
 
-/** Returns what the defect is that a complaint names: one entry, or one for each family that checks it in its own way. */
+/** Returns what the defect is that a complaint names: one entry, or one for each family that checks it. */
 export function messageFacts(name: string): DefectFacts[] {
   const tables: readonly Readonly<Record<string, Told>>[] = [DEFECTS, STAGE_DEFECTS, CALCULATION_DEFECTS];
   const general = tables.flatMap((table) => {

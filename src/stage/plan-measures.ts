@@ -1,4 +1,4 @@
-/** How the quantities of each block of a plan are measured: from which face to which, with what. Source: common practice. */
+/** How the quantities of each block of a plan are measured, and with what. Source: common practice. */
 export const PLAN_MEASURES = {
   bars: "tape, from the frame's outer face on the left (x) or in front (y) to the bar's near face, plus half the bar; z: middle of the bar over the top of the level bars (half the bar below it where it lies level with them)",
   screws:

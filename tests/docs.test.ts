@@ -2,7 +2,16 @@ import { readFileSync } from "node:fs";
 import { resolve } from "node:path";
 import { describe, expect, test } from "vitest";
 import { TOPICS } from "../scripts/docs/topics.ts";
-import { EXAMPLE_FOLDER, EXAMPLES, FOLDER, PAGES, SCHEMA_FOLDER, SCHEMAS } from "../scripts/docs.ts";
+import {
+  EXAMPLE_FOLDER,
+  EXAMPLES,
+  FOLDER,
+  PAGES,
+  PRINTED,
+  PRINTED_FOLDER,
+  SCHEMA_FOLDER,
+  SCHEMAS,
+} from "../scripts/docs.ts";
 import { TABLES } from "../src/catalogue/index.ts";
 import { SOURCES } from "../src/core/bibliography.ts";
 import { CALCULATION_DEFECTS } from "../src/core/calculation-defects.ts";
@@ -53,6 +62,10 @@ describe("pages that are written from the tables", () => {
     }
     for (const how of Object.values(PLAN_MEASURES)) expect(text).toContain(how);
     expect(text).not.toMatch(/\bundefined\b|\bNaN\b|\[object/);
+  });
+
+  test.each(Object.entries(PRINTED))("docs/json/%s is as `npm run docs` writes it", (file, schema) => {
+    expect(readFileSync(resolve(PRINTED_FOLDER, file), "utf8")).toBe(schema());
   });
 
   test("every calculation stands under one topic, and nothing else does", () => {

@@ -1,7 +1,9 @@
 import yargs from "yargs";
 import { nearest } from "../core/nearest.ts";
+import { refuseTraps } from "./argument-traps.ts";
 import { COMMANDS } from "./help.ts";
 import { trouble } from "./io.ts";
+import { restored, sealed } from "./sealed.ts";
 
 /** A command line, read as text only: nothing is guessed to be a number. */
 export interface Arguments {
@@ -11,17 +13,18 @@ export interface Arguments {
   readonly values: Readonly<Record<string, readonly string[]>>;
 }
 
-const FLAGS = ["json", "quiet", "force", "dry-run", "help", "version"];
+export const FLAGS = ["json", "quiet", "verbose", "force", "dry-run", "help", "version"];
 /** Answers to what `new` asks. */
 const ANSWERS = ["name", "units", "screws", "bar", "plate", "lift", "loops", "from"];
-const VALUES = ["output", "set", "printer", "preset", "probe", "spring", "color", ...ANSWERS];
-const ALIASES = { output: "o", quiet: "q", help: "h" } as const;
+export const VALUES = ["output", "set", "printer", "preset", "probe", "spring", "messages", "color", ...ANSWERS];
+export const ALIASES = { output: "o", quiet: "q", verbose: "v", help: "h" } as const;
+
+const OPTIONS = { flags: FLAGS, values: VALUES, aliases: ALIASES };
 
 /** Returns the command line as command, operands, flags and values; throws a trouble that names the right flag. */
 export function readArguments(argv: readonly string[]): Arguments {
-  const stuck = argv.find((word) => FLAGS.some((flag) => word.startsWith(`--${flag}=`)));
-  if (stuck !== undefined) throw trouble(`${stuck.split("=")[0]} takes no value`);
-  const parsed = yargs(argv.map(keepDash))
+  refuseTraps(argv, OPTIONS);
+  const parsed = yargs(sealed(argv, OPTIONS))
     .help(false)
     .version(false)
     .parserConfiguration({
@@ -36,6 +39,8 @@ export function readArguments(argv: readonly string[]): Arguments {
     .options(Object.fromEntries(FLAGS.map((flag) => [flag, { type: "boolean" as const }])))
     .options(Object.fromEntries(VALUES.map((value) => [value, { type: "string" as const, requiresArg: true }])))
     .alias(ALIASES)
+    // What the parser complains of is read below, in English.
+    .detectLocale(false)
     .exitProcess(false)
     .fail((message) => {
       const short = /following: (\S+)/.exec(message)?.[1] ?? "";
@@ -43,44 +48,48 @@ export function readArguments(argv: readonly string[]): Arguments {
       throw trouble(name === "" ? message.replace(/\s+/g, " ") : `--${name} needs a value behind it`);
     })
     .parseSync() as Record<string, unknown> & { _: (string | number)[] };
-  const [command = "", ...operands] = parsed._.map((word) => restoreDash(String(word)));
-  const given = Object.entries(parsed).filter(([name]) => name !== "_" && name !== "$0");
+  const [command = "", ...operands] = parsed._.map((word) => restored(String(word)));
+  const given = Object.entries(parsed).flatMap(([name, value]) =>
+    name === "_" || name === "$0" ? [] : [[restored(name), value] as const],
+  );
   const values = valuesOf(given);
-  const [empty] = VALUES.filter((name) => values[name]?.includes(""));
-  if (empty !== undefined) throw trouble(`--${empty} needs a value behind it`);
   return { command, operands, flags: flagsOf(given), values };
 }
-
-/** yargs turns a lone "-" into an empty text, and takes `-12,80,0.1` for flags; behind this sign they are words. */
-const GUARD = "\u0001";
-const keepDash = (word: string) => (word === "-" || /^-[.\d][^,]*,/.test(word) ? `${GUARD}${word}` : word);
-const restoreDash = (word: string) => (word.startsWith(GUARD) ? word.slice(GUARD.length) : word);
 
 type Entries = readonly (readonly [string, unknown])[];
 
 function flagsOf(given: Entries): Set<string> {
-  return new Set(given.filter(([name, value]) => FLAGS.includes(name) && value === true).map(([name]) => name));
+  const on = (value: unknown) => [value].flat().includes(true);
+  return new Set(given.filter(([name, value]) => FLAGS.includes(name) && on(value)).map(([name]) => name));
 }
 
 function valuesOf(given: Entries): Record<string, string[]> {
   return Object.fromEntries(
-    given
-      .filter(([name]) => !FLAGS.includes(name))
-      .map(([name, value]) => [name, (Array.isArray(value) ? value : [value]).map((one) => restoreDash(String(one)))]),
+    given.filter(([name]) => !FLAGS.includes(name)).map(([name, value]) => [name, [value].flat().map(typedValue)]),
   );
 }
+
+/** An option that is not in the table and has nothing behind it is `true`: no value. */
+const typedValue = (value: unknown) => (value === true ? "" : restored(String(value)));
 
 /** Returns the last value of an option: the one that counts where it is given twice. */
 export const last = ({ values }: Arguments, name: string): string | undefined => values[name]?.at(-1);
 
 /** Throws when a flag is used that the command does not have, with the nearest one that it has. */
 export function refuseStrangers({ command, flags, values }: Arguments): void {
-  const text = (COMMANDS[command]?.options ?? []).map(([flag]) => flag).join(" ");
-  const known = [...text.matchAll(/--([a-z-]+)/g)].map((match) => match[1] ?? "");
-  const stranger = [...flags, ...Object.keys(values)].find((name) => !known.includes(name));
-  if (stranger === undefined) return;
-  const close = nearest(stranger, known);
-  const hint = close === undefined ? `tramwright ${command} --help lists its options` : `the nearest is --${close}`;
-  const dashes = stranger.length === 1 ? "-" : "--";
-  throw trouble(`${command} has no option ${dashes}${stranger}; ${hint}`);
+  const options = COMMANDS[command]?.options ?? [];
+  const known = options.flatMap(([flag]) => [...flag.matchAll(/--([a-z-]+)/g)].map((match) => match[1] ?? ""));
+  // `--<field> value`: the names are those of a table.
+  const open = options.some(([flag]) => flag.startsWith("--<"));
+  const named = Object.keys(values).filter((name) => !open || VALUES.includes(name));
+  const stranger = [...flags, ...named].find((name) => !known.includes(name));
+  if (stranger !== undefined) {
+    const close = nearest(stranger.replace(/^no-/, ""), known);
+    const hint = close === undefined ? `tramwright ${command} --help lists its options` : `the nearest is --${close}`;
+    throw trouble(`${command} has no option ${dashed(stranger)}; ${hint}`);
+  }
+  const empty = Object.keys(values).find((name) => values[name]?.includes(""));
+  if (empty !== undefined) throw trouble(`${dashed(empty)} needs a value behind it`);
 }
+
+const dashed = (name: string) => `${name.length === 1 ? "-" : "--"}${name}`;

@@ -1,5 +1,6 @@
 import { closeSync, lstatSync, openSync, readFileSync, readSync, statSync } from "node:fs";
 import { reason } from "./file-reason.ts";
+import { interruptible } from "./interruptible.ts";
 import { EXIT, trouble } from "./io.ts";
 
 /** Returns the text of a file; a file that cannot be read ends the program with the reason. */
@@ -15,9 +16,12 @@ const MOST = 16 * 1024 * 1024;
 /** Returns the text of a file, or why it cannot be read. */
 export function tryText(path: string): { readonly text: string } | { readonly reason: string } {
   try {
-    const file = path === "-" ? 0 : openSync(path, "r");
+    // Only what may keep us waiting: a signal that comes meanwhile to a handler would be lost.
+    const waits = path === "-" || !statSync(path).isFile();
+    const asked: typeof interruptible = waits ? interruptible : (read) => read();
+    const file = path === "-" ? 0 : asked(() => openSync(path, "r"));
     try {
-      const bytes = readUpTo(file, MOST + 1);
+      const bytes = asked(() => readUpTo(file, MOST + 1));
       if (bytes.length > MOST) return { reason: `it is longer than ${MOST / 1024 / 1024} MB` };
       return { text: bytes.toString("utf8") };
     } finally {

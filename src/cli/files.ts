@@ -217,7 +217,8 @@ export function isForeign(path: string): boolean {
     const length = readSync(file, start, 0, SNIFF, 0);
     closeSync(file);
     return !start.toString("latin1", 0, length).includes(SIGNATURE);
-  } catch {
-    return true;
+  } catch (thrown) {
+    // Where a file stands in the place of the folder, or the name is too long, there is nothing of that name.
+    return !["ENOTDIR", "ENAMETOOLONG"].includes((thrown as { code?: string }).code ?? "");
   }
 }

@@ -1,3 +1,8 @@
+import { SCREEN, wrap } from "./screen.ts";
+
+/** The shells that completion scripts are written for. */
+export const SHELLS = ["bash", "zsh", "fish", "powershell"] as const;
+
 /** What a command is for, by example first. */
 export interface Help {
   readonly summary: string;
@@ -6,15 +11,26 @@ export interface Help {
   readonly options: readonly (readonly [string, string])[];
 }
 
-const SHARED: Help["options"] = [
-  ["--json", "the result as one JSON document"],
+/** What every command has. */
+const USUAL: Help["options"] = [
   ["--color auto|always|never", "colours; NO_COLOR and FORCE_COLOR are heeded"],
   ["-h, --help", "this text"],
 ];
+const SHARED: Help["options"] = [["--json", "the result as one JSON document, described in docs/json"], ...USUAL];
 const SET = [
   "--set key=value",
   "changes a parameter; may be repeated; bearing.width=6.98 reaches into a bought item",
 ] as const;
+const MESSAGES = [
+  "--messages full|short|json",
+  "how errors, warnings and notes are told; short: one line each",
+] as const;
+/** Less and more of what is told. */
+const TALK: Help["options"] = [
+  ["-q, --quiet", "less: no notes, no list of what was made"],
+  ["-v, --verbose", "more: notes with reason and cure, every number of a part"],
+  MESSAGES,
+];
 const PRINTER = ["--printer file", "the printer's calibration, instead of the one the preset names"] as const;
 
 export const COMMANDS: Readonly<Record<string, Help>> = {
@@ -59,21 +75,25 @@ export const COMMANDS: Readonly<Record<string, Help>> = {
       PRINTER,
       ["--dry-run", "everything but the writing"],
       ["--force", "replaces files that tramwright did not write, and builds all parts anew"],
-      ["-q, --quiet", "errors, warnings and cautions only"],
+      ...TALK,
       ...SHARED,
     ],
   },
   check: {
     summary: "everything make finds, nothing written",
-    examples: ["tramwright check my-foot.yaml", "tramwright check presets/parts/*/*.yaml --json"],
+    examples: [
+      "tramwright check my-foot.yaml",
+      "tramwright check presets/parts/*/*.yaml --messages short",
+      "tramwright new screw-foot -o - | tramwright check -",
+    ],
     usage: "tramwright check <preset, plan of a stage or family>...",
-    options: [SET, PRINTER, ["-q, --quiet", "errors and warnings only"], ...SHARED],
+    options: [SET, PRINTER, ...TALK, ...SHARED],
   },
   report: {
     summary: "the numbers of a stage, with limits and margins",
     examples: ["tramwright report presets/stages/seed-bench.yaml", "tramwright report my-stage.yaml --json"],
     usage: "tramwright report <plan of a stage>",
-    options: [SET, PRINTER, ["-q, --quiet", "errors and warnings only, beside the numbers"], ...SHARED],
+    options: [SET, PRINTER, ...TALK, ...SHARED],
   },
   compare: {
     summary: "what to keep, shim, flip or print again after a change",
@@ -85,6 +105,7 @@ export const COMMANDS: Readonly<Record<string, Help>> = {
     options: [
       ["--set key=value", "changes the new plan; with one plan only, what it is compared with"],
       PRINTER,
+      MESSAGES,
       ...SHARED,
     ],
   },
@@ -99,6 +120,7 @@ export const COMMANDS: Readonly<Record<string, Help>> = {
       ["--spring mount=length", "how long the spring of a mount is now; left out, as long as set"],
       SET,
       PRINTER,
+      MESSAGES,
       ...SHARED,
     ],
   },
@@ -125,7 +147,7 @@ export const COMMANDS: Readonly<Record<string, Help>> = {
       "tramwright explain printer",
     ],
     usage: "tramwright explain <number, calculation, check, source or printer>",
-    options: [["--preset file", "works the number out for this preset or plan"], SET, PRINTER, ...SHARED],
+    options: [["--preset file", "works the number out for this preset or plan"], SET, PRINTER, MESSAGES, ...SHARED],
   },
   stock: {
     summary: "the hardware tables, with sources",
@@ -133,11 +155,26 @@ export const COMMANDS: Readonly<Record<string, Help>> = {
     usage: "tramwright stock [table] [row]",
     options: [["--<field> value", "rows whose field has the value; '<=8', '>10' and '8..12' work too"], ...SHARED],
   },
+  completion: {
+    summary: "a script for the shell that completes commands, options and names at the tab key",
+    examples: [
+      "tramwright completion bash > ~/.local/share/bash-completion/completions/tramwright",
+      "tramwright completion zsh > ~/.zfunc/_tramwright",
+      "tramwright completion fish > ~/.config/fish/completions/tramwright.fish",
+      "tramwright completion powershell >> $PROFILE",
+    ],
+    usage: `tramwright completion <${SHELLS.join(", ")}>`,
+    options: USUAL,
+  },
 };
+
+/** Returns words that go on below themselves. */
+const beside = (head: string, words: string) =>
+  `${head}${wrap(words, SCREEN - head.length).join(`\n${" ".repeat(head.length)}`)}`;
 
 /** Returns the help of the whole program. */
 export function overview(version: string): string {
-  const commands = Object.entries(COMMANDS).map(([name, { summary }]) => `  ${name.padEnd(9)} ${summary}`);
+  const commands = Object.entries(COMMANDS).map(([name, { summary }]) => beside(`  ${name.padEnd(10)} `, summary));
   const examples = Object.values(COMMANDS).map((help) => `  ${help.examples[0]}`);
   return [
     `tramwright ${version}: printable brackets and pulley mounts for home-built lifting stages`,
@@ -148,8 +185,11 @@ export function overview(version: string): string {
     "Commands",
     ...commands,
     "",
-    "tramwright <command> --help tells the rest. Results go to standard output, talk to standard error.",
-    "Exit codes: 0 done, 1 the design or file has errors, 2 wrong usage, 3 cannot read or write, 70 a fault of ours.",
+    "tramwright <command> --help tells the rest, and so does help <command>; --version the version.",
+    "Results go to standard output, talk to standard error. - in place of a file to read is standard",
+    "input; new -o - writes to standard output; make writes several files, so its -o is a folder.",
+    "Exit codes: 0 done, 1 the design or file has errors, 2 wrong usage, 3 cannot read or write,",
+    "70 a fault of ours, 130 and 143 stopped by Ctrl-C or a signal.",
   ].join("\n");
 }
 
@@ -164,6 +204,17 @@ export function helpOf(name: string): string {
     ...help.examples.map((example) => `  ${example}`),
     "",
     `Usage: ${help.usage}`,
-    ...help.options.map(([flag, what]) => `  ${flag.padEnd(26)} ${what}`),
+    ...help.options.map(([flag, what]) => beside(`  ${flag.padEnd(26)} `, what)),
   ].join("\n");
+}
+
+const ASKS = ["-h", "--help"];
+
+/** Returns the help that is asked for and nothing else, in any of its ways; undefined for every other command line. */
+export function helpFor(argv: readonly string[], version: string): string | undefined {
+  const words = argv[0] === "help" ? ["--help", ...argv.slice(1)] : argv;
+  if (words.length > 0 && !words.some((word) => ASKS.includes(word))) return undefined;
+  const [name, ...more] = words.filter((word) => word !== "help" && !ASKS.includes(word));
+  if (name === undefined) return overview(version);
+  return more.length === 0 && Object.hasOwn(COMMANDS, name) ? helpOf(name) : undefined;
 }

@@ -4,7 +4,17 @@ export interface Io {
   readonly err: (line: string) => void;
   /** Paints words, or returns them as they are where colour is off. */
   readonly paint: Paint;
+  /** Tells what is being done, on a terminal and where it takes long. */
+  readonly progress?: (words: string) => void;
+  /** How messages are told; in full where it is not said. */
+  readonly messages?: MessageForm;
+  /** Whether what is otherwise left out is told as well. */
+  readonly verbose?: boolean;
 }
+
+/** How messages are told: in full, one line each for editors, or one JSON document a line for programs. */
+export const MESSAGE_FORMS = ["full", "short", "json"] as const;
+export type MessageForm = (typeof MESSAGE_FORMS)[number];
 
 export type Ink = "red" | "yellow" | "blue" | "bold" | "faint";
 export type Paint = (ink: Ink, words: string) => string;

@@ -1,3 +1,4 @@
+import { isatty } from "node:tty";
 import v8 from "node:v8";
 import { harmless, oneLine } from "../core/unprintable.ts";
 import { reason } from "./file-reason.ts";
@@ -37,10 +38,22 @@ async function main(argv: readonly string[]): Promise<void> {
     write.out(TRAMWRIGHT_VERSION);
     return;
   }
-  if (argv.length === 0 || (argv.length === 1 && ["-h", "--help", "help"].includes(argv[0] ?? ""))) {
-    const { overview } = await import("./help.ts");
-    write.out(overview(TRAMWRIGHT_VERSION));
-    return;
+  if (argv.length <= 2) {
+    const help = (await import("./help.ts")).helpFor(argv, TRAMWRIGHT_VERSION);
+    if (help !== undefined) {
+      write.out(help);
+      return;
+    }
+  }
+  let cleanUp = () => {};
+  for (const [signal, code] of [
+    ["SIGINT", 130],
+    ["SIGTERM", 143],
+  ] as const) {
+    process.once(signal, () => {
+      cleanUp();
+      process.exit(code);
+    });
   }
   // What a run throws away fits the first young generation; fresh pages for a larger one cost more than its collection.
   v8.setFlagsFromString("--semi-space-growth-factor=1");
@@ -55,23 +68,18 @@ async function main(argv: readonly string[]): Promise<void> {
   begun?.catch(() => undefined);
   const { loadProgram } = await import("./program.ts");
   const { program, keepCompiled } = loadProgram(ofMachine ? "machine" : "part");
-  for (const [signal, code] of [
-    ["SIGINT", 130],
-    ["SIGTERM", 143],
-  ] as const) {
-    process.once(signal, () => {
-      program.cleanUp();
-      process.exit(code);
-    });
-  }
-  const terminal = process.stdout.isTTY === true;
+  cleanUp = program.cleanUp;
+  const screens = { out: isatty(1), err: isatty(2) };
   process.exitCode = await program.run({
     argv,
     version: TRAMWRIGHT_VERSION,
     environment: process.env,
-    terminal,
-    person: terminal && process.stdin.isTTY === true && process.stderr.isTTY === true,
+    screens,
+    // To ask Node's own stream would make it unfit to be read at once, as the presets are.
+    person: screens.out && screens.err && isatty(0),
     write,
+    draw: (text) => process.stderr.write(text),
+    columns: process.stderr.columns ?? 80,
     kernelCode: () => begun ?? compileKernel(),
   });
   // Set by the build's trial run only.

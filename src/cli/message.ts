@@ -1,6 +1,7 @@
 import type { Diagnostic, Level } from "../core/diagnostic.ts";
 import { harmless, oneLine } from "../core/unprintable.ts";
 import type { Located } from "../presets/read.ts";
+import { excerpt } from "./excerpt.ts";
 import type { Ink, Paint } from "./io.ts";
 import { amount, SCREEN, wrap } from "./screen.ts";
 
@@ -12,8 +13,8 @@ const INDENT = 4;
 /** Returns the messages in the order of their places, equal ones once. */
 export function inOrder(messages: readonly Located[]): Located[] {
   const seen = new Set<string>();
-  const once = messages.filter(({ file, diagnostic: { name, says } }) => {
-    const key = `${file}\n${name}\n${says}`;
+  const once = messages.filter(({ file, place, diagnostic: { name, says } }) => {
+    const key = [file, place?.line, place?.column, name, says].join("\n");
     const fresh = !seen.has(key);
     seen.add(key);
     return fresh;
@@ -24,35 +25,42 @@ export function inOrder(messages: readonly Located[]): Located[] {
   });
 }
 
-/** Returns one message as lines: where, what, the line of the file with marks, then name, numbers, reason and cure. */
-export function messageLines({ file, place, diagnostic }: Located, paint: Paint): string[] {
+/** Returns where in which file something stands, in the form that editors jump to. */
+const whereabouts = ({ file, place }: Located) =>
+  oneLine(place === undefined ? file : `${file}:${place.line}:${place.column}`);
+
+/**
+ * Returns one message as lines: where, what, the line of the file with marks, then name, numbers, reason and cure. Of a
+ * note the latter only when `verbose`.
+ */
+export function messageLines(message: Located, paint: Paint, verbose = false): string[] {
+  const { place, diagnostic } = message;
   const { level, name, says, why, set } = diagnostic;
-  const named = oneLine(file);
-  const where = place === undefined ? named : `${named}:${place.line}:${place.column}`;
+  const where = whereabouts(message);
+  const brief = level === "note" && !verbose;
   // A note asks for nothing: it is told in short.
   const full: [string, string][] = [["defect", name], ...numbers(diagnostic), ["why", why], ["set", set]];
-  const rows = level === "note" ? full.slice(0, 1) : full;
+  const rows = brief ? full.slice(0, 1) : full;
   const detail = rows.flatMap(([head, words]) =>
     (head === "found" ? [words] : wrap(harmless(words), WIDTH - 10)).map(
       (line, index) => `  ${paint("faint", (index === 0 ? head : "").padEnd(8))}${line}`,
     ),
   );
-  const excerpt = place === undefined || level === "note" ? [] : marked(place.text, place.column, place.width);
+  const line = place === undefined || brief ? [] : excerpt(place);
   const [first = "", ...more] = wrap(harmless(says), SCREEN - INDENT, SCREEN - `${where}: ${level}: `.length);
   return [
     `${where}: ${paint(INK[level], `${level}:`)} ${paint("bold", first)}`,
     ...more.map((line) => `${" ".repeat(INDENT)}${paint("bold", line)}`),
-    ...excerpt,
+    ...line,
     ...detail,
   ];
 }
 
-function marked(text: string, column: number, width: number): string[] {
-  if (text.trim() === "" || text.length > 400) return [];
-  const indent = text.length - text.trimStart().length;
-  const lead = text.slice(indent, column - 1).replace(/[^\t]/g, " ");
-  const marks = "^".repeat(Math.max(1, Math.min(width, text.trimEnd().length - column + 1)));
-  return [`    ${harmless(text.trim())}`, `    ${lead}${marks}`];
+/** Returns one message as one line, for editors that collect them: where, level, what, and the defect's name. */
+export function messageLine(message: Located, paint: Paint): string {
+  const { level, name, says } = message.diagnostic;
+  const words = harmless(says.replace(/\s+/g, " "));
+  return `${whereabouts(message)}: ${paint(INK[level], `${level}:`)} ${words} [${name}]`;
 }
 
 function numbers({ found, limit }: Diagnostic): [string, string][] {

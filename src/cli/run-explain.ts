@@ -6,7 +6,8 @@ import { explain } from "./commands/explain.ts";
 import { EXIT, type Io, trouble } from "./io.ts";
 import { isPlan, load, readTarget, type Target } from "./load.ts";
 import { loadStage, type Machine } from "./load-stage.ts";
-import { inOrder, messageLines } from "./message.ts";
+import { inOrder } from "./message.ts";
+import { tell } from "./tell.ts";
 
 /** Runs `explain`: for the defaults, for a preset, or for the plan of a stage. Returns the exit code. */
 export function runExplain(args: Arguments, io: Io, version: string): number {
@@ -58,5 +59,5 @@ function explainPlan(what: string, target: Target, options: PlanOptions, io: Io)
 const partIn = ({ parts }: Machine, what: string) => parts.find(({ request }) => what.startsWith(`${request.name}.`));
 
 function complain(messages: readonly Located[], io: Io): void {
-  for (const message of inOrder(messages)) for (const line of messageLines(message, io.paint)) io.err(line);
+  tell(inOrder(messages), io);
 }

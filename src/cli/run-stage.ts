@@ -6,8 +6,9 @@ import { tram } from "./commands/tram.ts";
 import { EXIT, type Io, trouble } from "./io.ts";
 import { readTarget } from "./load.ts";
 import { type LoadedStage, loadStage, type Machine } from "./load-stage.ts";
-import { inOrder, messageLines } from "./message.ts";
+import { inOrder } from "./message.ts";
 import type { World } from "./run.ts";
+import { tell } from "./tell.ts";
 
 /** Runs `report`. Returns the exit code. */
 export function runReport(args: Arguments, io: Io, version: string): number {
@@ -52,6 +53,6 @@ function stageOf(plan: string, args: Arguments, version: string, set = args.valu
 /** Tells the errors of a plan and returns its machine; undefined when they leave none to work with. */
 function machineOf({ machine, messages }: LoadedStage, io: Io): Machine | undefined {
   const errors = inOrder(messages).filter(({ diagnostic }) => diagnostic.level === "error");
-  for (const message of errors) for (const line of messageLines(message, io.paint)) io.err(line);
+  tell(errors, io);
   return machine;
 }

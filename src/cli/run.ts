@@ -1,43 +1,75 @@
 import { resolve } from "node:path";
 import { nearest } from "../core/nearest.ts";
 import { loadKernel } from "../geometry/kernel.ts";
-import { type Arguments, last, readArguments, refuseStrangers } from "./arguments.ts";
+import { type Arguments, last, readArguments, refuseStrangers, VALUES } from "./arguments.ts";
 import { make } from "./commands/make.ts";
 import { stock } from "./commands/stock.ts";
+import { cleanUp as cleanFiles } from "./files.ts";
 import { COMMANDS, helpOf, overview } from "./help.ts";
-import { EXIT, type Io, painter, trouble } from "./io.ts";
+import { EXIT, type Io, MESSAGE_FORMS, trouble } from "./io.ts";
 import { isPlan, readTarget } from "./load.ts";
+import { type Progress, progressLine } from "./progress.ts";
+import { type Screens, streams } from "./streams.ts";
 
-export { cleanUp } from "./files.ts";
+let progress: Progress | undefined;
+
+/** Removes what an interrupted run would leave behind, on the screen and on the disk. */
+export function cleanUp(): void {
+  progress?.clear();
+  cleanFiles();
+}
 
 /** What the program needs to know of the world round it. */
 export interface World {
   readonly argv: readonly string[];
   readonly version: string;
   readonly environment: Readonly<Record<string, string | undefined>>;
-  readonly terminal: boolean;
+  readonly screens: Screens;
   /** Whether somebody sits there who can be asked: words come from a terminal and go to one. */
   readonly person: boolean;
   readonly write: Pick<Io, "out" | "err">;
+  /** Writes to the terminal of `err` without ending the line; how wide that is. */
+  readonly draw: (text: string) => void;
+  readonly columns: number;
   /** Compiles the kernel's wasm file, or hands out what was begun when the program started. */
   readonly kernelCode: () => Promise<WebAssembly.Module>;
 }
 
-const COLORS = ["auto", "always", "never"];
+const COLORS = ["auto", "always", "never"] as const;
 
 /** Runs one command line and returns its exit code. Troubles are thrown for `main` to print. */
 export async function run(world: World): Promise<number> {
-  const { argv, version, environment, terminal, write } = world;
+  const { argv, version } = world;
   const args = readArguments(argv);
-  const io: Io = { ...write, paint: painter(colorOf(args), environment, terminal) };
+  const io = ioOf(args, world);
   if (args.flags.has("version")) return say(io, version);
-  const asked = args.command === "help" ? (args.operands[0] ?? "") : args.command;
-  if (asked === "" && (args.flags.has("help") || args.command === "help" || argv.length === 0))
-    return say(io, overview(version));
-  if (COMMANDS[asked] === undefined) throw trouble(unknownCommand(asked));
-  if (args.flags.has("help") || args.command === "help") return say(io, helpOf(asked));
-  if (args.command !== "stock") refuseStrangers(args);
-  return await dispatch(args, io, world);
+  if (args.command === "help") atMost(args.operands, 1, "help");
+  const helps = args.flags.has("help") || args.command === "help";
+  const [about = ""] = args.operands;
+  const asked = args.command !== "help" ? args.command : about === "help" ? "" : about;
+  if (asked === "" && (helps || argv.length === 0)) return say(io, overview(version));
+  if (!Object.hasOwn(COMMANDS, asked)) throw trouble(unknownCommand(asked));
+  if (helps) return say(io, helpOf(asked));
+  refuseStrangers(args);
+  refuseContradictions(args);
+  try {
+    return await dispatch(args, io, world);
+  } finally {
+    progress?.clear();
+  }
+}
+
+/** Returns where words go, as the command line and the world have it. */
+function ioOf(args: Arguments, { environment, screens, write, draw, columns }: World): Io {
+  const drawn = screens.err && environment.TERM !== "dumb" && !args.flags.has("quiet");
+  const line = progressLine(drawn ? draw : undefined, columns, () => performance.now());
+  progress = line;
+  return {
+    ...streams({ write, screens, environment, color: chosen(args, "color", COLORS, "auto"), progress: line }),
+    progress: line.step,
+    messages: chosen(args, "messages", MESSAGE_FORMS, "full"),
+    verbose: args.flags.has("verbose"),
+  };
 }
 
 /** What only some commands need, machines above all, is loaded by them: making one part is over sooner without it. */
@@ -57,6 +89,9 @@ async function dispatch(args: Arguments, io: Io, world: World): Promise<number> 
     case "schema":
       atMost(operands, 1, command);
       return (await import("./commands/schema.ts")).schema(operands[0], io);
+    case "completion":
+      atMost(operands, 1, command);
+      return (await import("./commands/completion.ts")).completion(operands[0], io);
     case "new":
       return await (await import("./run-new.ts")).runNew(args, io, world);
     case "explain":
@@ -72,7 +107,7 @@ async function dispatch(args: Arguments, io: Io, world: World): Promise<number> 
       const [table, row] = operands;
       const filters = Object.fromEntries(
         Object.entries(args.values)
-          .filter(([name]) => name !== "color")
+          .filter(([name]) => !VALUES.includes(name))
           .map(([name, all]) => [name, all.at(-1) ?? ""]),
       );
       return stock(
@@ -87,6 +122,8 @@ async function build(args: Arguments, io: Io, { kernelCode, version }: World): P
   const { command, operands, flags, values } = args;
   if (operands.length === 0)
     throw trouble(`${command} needs a preset, a plan or a part family; tramwright parts lists the families`);
+  if (last(args, "output") === "-")
+    throw trouble(`${command} writes several files, which standard output cannot take; -o is followed by a folder`);
   // The kernel starts while the presets are read.
   const code = kernelCode();
   const kernel = loadKernel(code);
@@ -112,7 +149,13 @@ async function build(args: Arguments, io: Io, { kernelCode, version }: World): P
       await import("./commands/make-stage.ts"),
       await import("./two-builders.ts"),
     ];
-    codes.push(await makeStages({ ...shared, targets: plans, version }, { kernel, builders: twoBuilders(code) }, io));
+    codes.push(
+      await makeStages(
+        { ...shared, targets: plans, version },
+        { kernel, builders: twoBuilders(code, io.progress) },
+        io,
+      ),
+    );
   }
   return Math.max(...codes);
 }
@@ -122,10 +165,21 @@ function oneOfEach(targets: readonly string[]): string[] {
   return [...new Map(targets.map((target) => [resolve(target), target])).values()];
 }
 
-function colorOf(args: Arguments): string {
-  const color = last(args, "color") ?? "auto";
-  if (COLORS.includes(color)) return color;
-  throw trouble(`--color takes auto, always or never, not ${color}`);
+/** Returns which of the words an option was given, the usual one where it was not. */
+function chosen<Word extends string>(args: Arguments, name: string, words: readonly Word[], usual: Word): Word {
+  const given = last(args, name);
+  if (given === undefined) return usual;
+  const found = words.find((word) => word === given);
+  if (found !== undefined) return found;
+  throw trouble(`--${name} takes ${words.slice(0, -1).join(", ")} or ${words.at(-1)}, not ${given}`);
+}
+
+/** Throws where two things are asked for that exclude one another. */
+function refuseContradictions({ flags, operands, values }: Arguments): void {
+  if (flags.has("quiet") && flags.has("verbose")) throw trouble("--quiet tells less and --verbose more: leave one out");
+  const read = [...operands, ...["printer", "preset", "from"].flatMap((name) => values[name] ?? [])];
+  if (read.filter((word) => word === "-").length > 1)
+    throw trouble("standard input can be read once, and - stands there more than once");
 }
 
 function say(io: Io, words: string): number {

@@ -21,9 +21,9 @@ export const taken = (next: Int32Array): number => Atomics.add(next, 0, 1);
 
 /**
  * Returns the builders. The second thread works on its own until this one comes to help. Where it cannot start, or ends
- * early, this thread builds everything that it left. `code` is the kernel's compiled wasm.
+ * early, this thread builds everything that it left. `code` is the kernel's compiled wasm; `progress` hears of each body.
  */
-export function twoBuilders(code: Promise<WebAssembly.Module>): Builders {
+export function twoBuilders(code: Promise<WebAssembly.Module>, progress?: (words: string) => void): Builders {
   let second: Promise<Worker> | undefined;
   const prepare = () => {
     if (second !== undefined || availableParallelism() < 2 || !exists(shipped(PROGRAM))) return;
@@ -44,6 +44,7 @@ export function twoBuilders(code: Promise<WebAssembly.Module>): Builders {
           if (work !== undefined) results[index] ??= pieceResult(work, ready);
         };
         for (let index = taken(next); index < works.length; index = taken(next)) {
+          progress?.(`building ${index + 1} of ${works.length} bodies`);
           build(index);
           await breath();
         }

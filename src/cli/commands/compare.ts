@@ -25,6 +25,7 @@ export async function compare(
 ): Promise<number> {
   const rows: Row[] = [];
   for (const verdict of compareParts(before, after)) {
+    io.progress?.(`comparing ${verdict.name}`);
     rows.push({ ...verdict, hours: await hoursOf(verdict, kernel) });
     await breath();
   }

@@ -10,12 +10,13 @@ import { hanging } from "../explain/hanging.ts";
 import { EXIT, type Io } from "../io.ts";
 import type { Target } from "../load.ts";
 import { type LoadedStage, loadStage, type Machine } from "../load-stage.ts";
-import { messageData, messageLines } from "../message.ts";
+import { messageData } from "../message.ts";
 import { setSummary, unchangedSummary } from "../set-summary.ts";
 import { type Outcome, outcomeOf, type StageArgs, type Workshop } from "../stage-outcome.ts";
 import { plural } from "../summary.ts";
+import { tell } from "../tell.ts";
 import { type Unchanged, unchangedSet } from "../unchanged.ts";
-import { cautionLines, partData, partLines } from "./make.ts";
+import { cautionLines, partData, partLines, spoken } from "./make.ts";
 
 /** Makes every plan, or finds that nothing has changed since it was made. Returns the exit code. */
 export async function makeStages(args: StageArgs, workshop: Workshop, io: Io): Promise<number> {
@@ -26,6 +27,7 @@ export async function makeStages(args: StageArgs, workshop: Workshop, io: Io): P
     const twin = asked.find((_, at) => at !== index && names[at] !== undefined && names[at] === names[index]);
     if ("manifest" in was && twin === undefined) outcomes.push(was);
     else {
+      io.progress?.(`working out ${target.file.name}`);
       const loaded = "manifest" in was ? loadStage(target, args) : was;
       outcomes.push(await outcomeOf({ target, loaded, twin: twin?.target.file.name }, args, workshop));
     }
@@ -51,9 +53,9 @@ const nameOf = (one: Unchanged | LoadedStage) => ("manifest" in one ? one.manife
 const isOutcome = (one: Outcome | Unchanged): one is Outcome => "loaded" in one;
 
 function report({ loaded, folder, parts, written, removed, again, messages }: Outcome, args: StageArgs, io: Io): void {
-  tell(messages, args, io);
+  tell(messages, io, spoken(args, io));
   if (!args.quiet) {
-    for (const one of parts) for (const line of linesOf(one, join(folder, PARTS), args)) io.out(line);
+    for (const one of parts) for (const line of linesOf(one, join(folder, PARTS), args, io.verbose)) io.out(line);
     const rest = written.filter((name) => !name.startsWith(PARTS)).join(", ");
     if (rest !== "")
       io.out(
@@ -75,25 +77,17 @@ function againLines({ names, hours, same }: PrintAgain): string[] {
 
 /** Says of a set that is there what was said when it was made. */
 function repeat({ folder, manifest, messages, cautions }: Unchanged, args: StageArgs, io: Io): void {
-  tell(messages, args, io);
+  tell(messages, io, spoken(args, io));
   if (!args.quiet)
     for (const part of manifest.parts) for (const line of keptLines(part, join(folder, PARTS))) io.out(line);
   for (const line of cautionLines(cautions)) io.err(line);
   io.err(unchangedSummary(diagnosticsOf(messages), manifest.parts.length, folder));
 }
 
-function tell(messages: readonly Located[], { dry, quiet }: StageArgs, io: Io): void {
-  const say = dry ? io.out : io.err;
-  for (const message of messages) {
-    if (quiet && message.diagnostic.level === "note") continue;
-    for (const line of messageLines(message, io.paint)) say(line);
-  }
-}
-
 const diagnosticsOf = (messages: readonly Located[]): Diagnostic[] => messages.map(({ diagnostic }) => diagnostic);
 
-function linesOf(one: SetPart, output: string, { dry }: StageArgs): string[] {
-  return "kept" in one ? keptLines(one.kept, output) : partLines(one.finished, { output, dry });
+function linesOf(one: SetPart, output: string, { dry }: StageArgs, verbose = false): string[] {
+  return "kept" in one ? keptLines(one.kept, output) : partLines(one.finished, { output, dry }, verbose);
 }
 
 function keptLines({ name, family, material, hash, pieces }: ManifestPart, output: string): string[] {

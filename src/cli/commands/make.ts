@@ -5,15 +5,17 @@ import { namesTakenTwice } from "../../build/output-names.ts";
 import { type Diagnostic, hasErrors } from "../../core/diagnostic.ts";
 import type { Kernel } from "../../geometry/kernel.ts";
 import { CAUTIONS, type CautionName } from "../../parts/cautions.ts";
+import type { Design } from "../../parts/family.ts";
 import type { Located } from "../../presets/read.ts";
 import { breath } from "../breath.ts";
 import { hanging } from "../explain/hanging.ts";
 import { writeSet } from "../files.ts";
 import { EXIT, type Io } from "../io.ts";
 import { type Loaded, load, type Target } from "../load.ts";
-import { inOrder, messageData, messageLines } from "../message.ts";
+import { inOrder, messageData } from "../message.ts";
 import { amount, figure } from "../screen.ts";
 import { summary } from "../summary.ts";
+import { tell } from "../tell.ts";
 
 export interface MakeArgs {
   readonly targets: readonly Target[];
@@ -45,6 +47,7 @@ export async function make(args: MakeArgs, kernel: Promise<Kernel>, io: Io): Pro
   const loaded = args.targets.map((target) => load(target, args));
   const drafted: Drafted[] = [];
   for (const one of loaded) {
+    io.progress?.(`working out ${one.file}`);
     drafted.push({ loaded: one, drafts: draftsOf(one) });
     await breath();
   }
@@ -52,6 +55,7 @@ export async function make(args: MakeArgs, kernel: Promise<Kernel>, io: Io): Pro
   const ready = await kernel;
   const outcomes: Outcome[] = [];
   for (const [index, one] of drafted.entries()) {
+    io.progress?.(`building ${index + 1} of ${drafted.length}: ${one.loaded.file}`);
     outcomes.push(outcomeOf(one, taken[index] ?? [], ready));
     const files = outcomes.at(-1)?.finished.flatMap((part) => part.files) ?? [];
     if (!args.dry && files.length > 0) writeSet(args.output, files, { force: args.force });
@@ -89,15 +93,11 @@ function ofCompanion(name: string, diagnostic: Diagnostic): Diagnostic {
 }
 
 function report(outcomes: readonly Outcome[], args: MakeArgs, io: Io): void {
-  const messages = outcomes.flatMap((outcome) => outcome.messages);
-  // For `check` the messages are the result; for `make` the parts are.
-  const say = args.dry ? io.out : io.err;
-  for (const message of messages) {
-    if (args.quiet && message.diagnostic.level === "note") continue;
-    for (const line of messageLines(message, io.paint)) say(line);
-  }
+  // Presets that share a printer's file share what is wrong with it.
+  const messages = inOrder(outcomes.flatMap((outcome) => outcome.messages));
+  tell(messages, io, spoken(args, io));
   const finished = outcomes.flatMap((outcome) => outcome.finished);
-  if (!args.quiet) for (const part of finished) for (const line of partLines(part, args)) io.out(line);
+  if (!args.quiet) for (const part of finished) for (const line of partLines(part, args, io.verbose)) io.out(line);
   for (const line of cautionLines(finished.flatMap(({ made }) => made.design.cautions))) io.err(line);
   io.err(
     summary(
@@ -108,6 +108,12 @@ function report(outcomes: readonly Outcome[], args: MakeArgs, io: Io): void {
   );
 }
 
+/** Returns how messages are told: for `check` they are the result, for `make` the parts are. */
+export const spoken = ({ dry, quiet }: Pick<MakeArgs, "dry" | "quiet">, io: Io) => ({
+  say: dry ? io.out : io.err,
+  quiet,
+});
+
 /** Where files go, and whether they do. */
 type Where = Pick<MakeArgs, "output" | "dry">;
 
@@ -116,8 +122,8 @@ function entry(head: string, words: string): string[] {
   return words === "" ? [] : hanging(`  ${head.padEnd(10)}`, words);
 }
 
-/** Returns what is told of a part: files, what was checked, what to measure and buy, its limits. */
-export function partLines({ made, pieces, files }: Finished, args: Where): string[] {
+/** Returns what is told of a part: files, what was checked, what to measure and buy, limits; all numbers if `verbose`. */
+export function partLines({ made, pieces, files }: Finished, args: Where, verbose = false): string[] {
   const { request, design, hash } = made;
   const head = `${request.name}  (${request.family.name}, ${design.material}, preset ${hash})`;
   if (files.length === 0) return [head, "  not written: see the errors"];
@@ -127,8 +133,12 @@ export function partLines({ made, pieces, files }: Finished, args: Where): strin
     ...pieces.flatMap((piece) => pieceLines(piece, args)),
     ...entry("buy", bought.join(", ")),
     ...design.limits.flatMap((limit) => entry("limit", limit)),
+    ...(verbose ? design.dimensions.flatMap((one) => entry("number", numberWords(one))) : []),
   ];
 }
+
+const numberWords = ({ symbol, value, unit, meaning, key }: Design["dimensions"][number]) =>
+  `${symbol} = ${amount(value, unit)}, ${meaning} (${key})`;
 
 function pieceLines({ file, made, figures }: FinishedPiece, args: Where): string[] {
   const { piece, fit } = made;
@@ -159,7 +169,7 @@ export function cautionLines(cautions: readonly CautionName[]): string[] {
 function asData(outcomes: readonly Outcome[], args: MakeArgs): object {
   return {
     parts: outcomes.flatMap(({ finished }) => finished.map((one) => partData(one, args))),
-    messages: outcomes.flatMap(({ messages }) => messages.map(messageData)),
+    messages: inOrder(outcomes.flatMap(({ messages }) => messages)).map(messageData),
   };
 }
 

@@ -4,8 +4,9 @@ import { grid } from "../explain/grid.ts";
 import { hanging } from "../explain/hanging.ts";
 import { EXIT, type Io } from "../io.ts";
 import type { LoadedStage, Machine } from "../load-stage.ts";
-import { inOrder, messageData, messageLines } from "../message.ts";
+import { inOrder, messageData } from "../message.ts";
 import { sectionLines } from "../section-lines.ts";
+import { tell } from "../tell.ts";
 
 interface ReportArgs {
   readonly json: boolean;
@@ -20,10 +21,7 @@ export function report({ machine, messages }: LoadedStage, args: ReportArgs, io:
     const data = { ...(machine === undefined ? {} : dataOf(machine, args.version)), messages: said.map(messageData) };
     io.out(JSON.stringify(data, undefined, 2));
   } else {
-    for (const message of said) {
-      if (args.quiet && message.diagnostic.level === "note") continue;
-      for (const line of messageLines(message, io.paint)) io.err(line);
-    }
+    tell(said, io, args);
     if (machine !== undefined) for (const line of machineLines(machine, io)) io.out(line);
   }
   return hasErrors(said.map(({ diagnostic }) => diagnostic)) ? EXIT.errors : EXIT.done;

@@ -61,7 +61,7 @@ describe("the package, installed into an empty folder from its tarball alone", (
   test("brings no other package with it, and neither sources nor tests", () => {
     expect(readdirSync(join(home, "node_modules")).filter((name) => !name.startsWith("."))).toEqual(["tramwright"]);
     const inside = readdirSync(join(home, "node_modules/tramwright"));
-    expect(inside.sort()).toEqual(["CHANGELOG.md", "LICENSE", "README.md", "dist", "package.json", "presets"]);
+    expect(inside.sort()).toEqual(["CHANGELOG.md", "LICENSE", "README.md", "dist", "docs", "package.json", "presets"]);
   });
 
   test("runs: its name is a command, and the command makes a part", () => {

@@ -6,8 +6,8 @@ import type { Design } from "../parts/family.ts";
 import type { Piece } from "../parts/piece.ts";
 import type { Printer } from "../printing/printer.ts";
 import { acceptedAny, wrongAcceptances } from "./accept.ts";
-import { shortHash } from "./hash.ts";
 import { type PieceResult, type PieceWork, pieceResult } from "./piece-work.ts";
+import { hashOf } from "./preset-text.ts";
 import type { Request } from "./request.ts";
 
 /** One body, built and verified. */
@@ -108,11 +108,6 @@ function asWanted({ family, parameters, printer }: Request, mark?: string): read
     outerGrowth: Math.max(0, outerGrowth),
   };
   return family.design(parameters, even, mark).pieces();
-}
-
-/** Returns the short hash of what was asked: family, parameters and printer, whatever the file is called. */
-export function hashOf({ family, parameters, printer }: Request): string {
-  return shortHash({ format: 1, part: family.name, parameters, printer });
 }
 
 /** Returns one line such as "2 errors, 1 warning". */

@@ -1,13 +1,14 @@
-import type { Diagnostic } from "../core/diagnostic.ts";
 import { hasErrors } from "../core/diagnostic.ts";
 import type { Kernel } from "../geometry/kernel.ts";
+import { threeMf } from "../outputs/package/three-mf.ts";
 import { sheet } from "../outputs/sheet.ts";
 import { stl } from "../outputs/stl.ts";
 import type { Companion, Design } from "../parts/family.ts";
 import { FAMILIES } from "../parts/index.ts";
 import { type Figures, figuresOf } from "./figures.ts";
 import { type Draft, draftPart, type Made, type MadePiece, makeDraft } from "./make.ts";
-import { sheetFile, solidFile } from "./output-names.ts";
+import { packageFile, sheetFile, solidFile } from "./output-names.ts";
+import { presetText } from "./preset-text.ts";
 import type { Request } from "./request.ts";
 
 /** A finished file, not yet on the disk. */
@@ -43,8 +44,8 @@ export function companionRequests(request: Request, { companions }: Design): Req
 }
 
 /** Builds, verifies and writes down what was drawn. */
-export function finishDrafts(drafts: readonly Draft[], kernel: Kernel): Finished[] {
-  return drafts.map((draft) => finish(makeDraft(draft, kernel)));
+export function finishDrafts(drafts: readonly Draft[], kernel: Kernel, version: string): Finished[] {
+  return drafts.map((draft) => finish(makeDraft(draft, kernel), version));
 }
 
 function companionRequest(request: Request, companion: Companion): Request {
@@ -62,30 +63,43 @@ function companionRequest(request: Request, companion: Companion): Request {
   };
 }
 
-/** Writes down a part that was built. */
-export function finish(made: Made): Finished {
-  const { request, design, hash, diagnostics } = made;
-  const pieces = made.pieces.map(
-    (piece): FinishedPiece => ({
-      file: solidFile(request.name, piece.piece),
-      made: piece,
-      figures: figuresOf(piece, design, request.printer),
-    }),
-  );
-  return { made, pieces, files: hasErrors(diagnostics) ? [] : filesOf(made, pieces, hash, diagnostics) };
+/** Writes down a part that was built. `version` is the program's, or that of the one whose file is made again. */
+export function finish(made: Made, version: string): Finished {
+  const { hash, diagnostics } = made;
+  const pieces = finishedPieces(made);
+  return { made, pieces, files: hasErrors(diagnostics) ? [] : filesOf({ made, pieces, hash, diagnostics, version }) };
 }
 
-function filesOf(
-  made: Made,
-  pieces: readonly FinishedPiece[],
-  hash: string,
-  diagnostics: readonly Diagnostic[],
-): FinishedFile[] {
+/** Returns the bodies of a part that was built, with their file names and what they measure. */
+export function finishedPieces({ request, design, pieces }: Made): FinishedPiece[] {
+  return pieces.map((made) => ({
+    file: solidFile(request.name, made.piece),
+    made,
+    figures: figuresOf(made, design, request.printer),
+  }));
+}
+
+interface Contents extends Pick<Made, "hash" | "diagnostics"> {
+  readonly made: Made;
+  readonly pieces: readonly FinishedPiece[];
+  readonly version: string;
+}
+
+function filesOf({ made, pieces, hash, diagnostics, version }: Contents): FinishedFile[] {
   const { request, design } = made;
   const solids = pieces.map(({ file, made: { mesh } }) => ({
     name: file,
-    bytes: stl(mesh, file.replace(/\.stl$/, ""), hash),
+    bytes: stl(mesh, bodyName(file), hash),
   }));
+  const packed = threeMf({
+    title: `${request.name}: ${design.title}`,
+    description: `${request.family.purpose} Printed in ${design.material}: ${design.orientation}.`,
+    application: `tramwright ${version}`,
+    preset: presetText(request),
+    hash,
+    bedWidth: request.printer.bedX,
+    bodies: pieces.map(({ file, made: { mesh, piece } }) => ({ name: bodyName(file), mesh, count: piece.count })),
+  });
   const text = sheet({
     name: request.name,
     hash,
@@ -95,5 +109,11 @@ function filesOf(
     pieces: pieces.map(({ file, made: { piece }, figures }) => ({ file, piece, ...figures })),
     diagnostics,
   });
-  return [...solids, { name: sheetFile(request.name), bytes: new TextEncoder().encode(text) }];
+  return [
+    ...solids,
+    { name: packageFile(request.name), bytes: packed },
+    { name: sheetFile(request.name), bytes: new TextEncoder().encode(text) },
+  ];
 }
+
+const bodyName = (file: string) => file.replace(/\.stl$/, "");

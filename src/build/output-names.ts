@@ -12,6 +12,11 @@ export function solidFile(part: string, { name }: Pick<Piece, "name">): string {
   return `${part}${name === "" ? "" : `-${name}`}.stl`;
 }
 
+/** Returns the name of the file that holds all bodies of a part, and its preset. */
+export function packageFile(part: string): string {
+  return `${part}.3mf`;
+}
+
 /** Returns the name of the sheet that lies beside a part. */
 export function sheetFile(part: string): string {
   return `${part}.md`;
@@ -42,7 +47,8 @@ export function namesTakenTwice(orders: readonly Order[]): Diagnostic[][] {
 /** A part with an error is not written, and takes no name. */
 function namesOf({ request, pieces }: Draft): string[] {
   if (pieces.length === 0) return [];
-  return [...pieces.map((piece) => solidFile(request.name, piece)), sheetFile(request.name)];
+  const solids = pieces.map((piece) => solidFile(request.name, piece));
+  return [...solids, packageFile(request.name), sheetFile(request.name)];
 }
 
 function taken(name: string, file: string, other: string): Diagnostic {

@@ -35,8 +35,8 @@ export function planBuilds(parts: readonly StagePart[]): BuildPlan {
   return { builds, works };
 }
 
-/** Returns the part with its files; `results` are those of all works of its plan. */
-export function builtPart({ part, draft, from }: PartBuild, results: readonly PieceResult[]): SetPart {
+/** Returns the part with its files; `results` are those of all works of its plan, `version` is the program's. */
+export function builtPart({ part, draft, from }: PartBuild, results: readonly PieceResult[], version: string): SetPart {
   const made = madeOf(draft, results.slice(from, from + draft.pieces.length));
-  return { part, finished: finish(made), found: made.diagnostics.slice(part.designed.diagnostics.length) };
+  return { part, finished: finish(made, version), found: made.diagnostics.slice(part.designed.diagnostics.length) };
 }

@@ -5,8 +5,9 @@ import { acceptedOf } from "../stage/acceptance.ts";
 import type { PlacedPart, Plan, Stage } from "../stage/index.ts";
 import type { AssemblyFault } from "./clash/index.ts";
 import { shortHash } from "./hash.ts";
-import { type Designed, designPart, hashOf } from "./make.ts";
+import { type Designed, designPart } from "./make.ts";
 import { companionRequests } from "./order.ts";
+import { hashOf } from "./preset-text.ts";
 import type { Request } from "./request.ts";
 
 /** The printer that prints the parts of one family, and whether its settings were measured. */

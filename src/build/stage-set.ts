@@ -13,7 +13,7 @@ import type { Stage } from "../stage/index.ts";
 import type { TestedAssembly } from "./assembly.ts";
 import { sha256Hex } from "./hash.ts";
 import type { Finished, FinishedFile } from "./order.ts";
-import { PARTS } from "./output-names.ts";
+import { PARTS, packageFile, sheetFile } from "./output-names.ts";
 import type { StagePart } from "./stage-parts.ts";
 
 export { PARTS } from "./output-names.ts";
@@ -39,7 +39,8 @@ export interface Earlier {
 export function keptPart(part: StagePart, earlier: Earlier | undefined): SetPart | undefined {
   const kept = earlier?.manifest.parts.find(({ key, name }) => key === part.key && name === part.request.name);
   if (earlier === undefined || kept === undefined || hasErrors(part.designed.diagnostics)) return undefined;
-  const names = [...kept.pieces.map(({ file }) => file), `${kept.name}.md`].map((name) => `${PARTS}${name}`);
+  const own = [...kept.pieces.map(({ file }) => file), packageFile(kept.name), sheetFile(kept.name)];
+  const names = own.map((name) => `${PARTS}${name}`);
   const files = names.flatMap((name) => earlier.manifest.files.find((file) => file.name === name) ?? []);
   const whole = kept.pieces.length > 0 && files.length === names.length && files.every(earlier.intact);
   return whole ? { part, kept, files } : undefined;

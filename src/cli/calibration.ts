@@ -3,7 +3,7 @@ import type { Path } from "../core/diagnostic.ts";
 import { unresolved } from "../parts/complaints.ts";
 import { inCurrentFormat } from "../presets/formats.ts";
 import { locatedIn } from "../presets/preset-file.ts";
-import { readPrinterPreset } from "../presets/printer-preset.ts";
+import { readPrinterPreset, readSettings } from "../presets/printer-preset.ts";
 import { type Located, readYaml, type YamlFile } from "../presets/read.ts";
 import { type Printer, UNCALIBRATED } from "../printing/printer.ts";
 import { readText, tryOrdinary } from "./file-text.ts";
@@ -26,6 +26,12 @@ export function calibrationOf(file: YamlFile, target: string, key: Path, named: 
   const set = `${key.join(": ")}: the path of your printer's file from the folder of this preset, or leave it out`;
   const missing = locatedIn(file, unresolved(key, says, set));
   return { printer: undefined, calibrated: false, messages: [missing] };
+}
+
+/** Returns the settings of a printer that stand in the preset of a part. */
+export function calibrationIn(file: YamlFile, settings: unknown, calibrated: boolean): Calibration {
+  const { value, complaints } = readSettings(file, settings, ["printer"]);
+  return { printer: value, calibrated, messages: complaints };
 }
 
 /** Returns the calibration in a file. A missing file ends the program; a wrong one is answered. */

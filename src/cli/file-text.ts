@@ -15,15 +15,20 @@ const MOST = 16 * 1024 * 1024;
 
 /** Returns the text of a file, or why it cannot be read. */
 export function tryText(path: string): { readonly text: string } | { readonly reason: string } {
+  const read = bytesUpTo(path, MOST);
+  return "bytes" in read ? { text: read.bytes.toString("utf8") } : read;
+}
+
+/** Returns the bytes of a file that has at most so many, or why it cannot be read. */
+export function bytesUpTo(path: string, most: number): { readonly bytes: Buffer } | { readonly reason: string } {
   try {
     // Only what may keep us waiting: a signal that comes meanwhile to a handler would be lost.
     const waits = path === "-" || !statSync(path).isFile();
     const asked: typeof interruptible = waits ? interruptible : (read) => read();
     const file = path === "-" ? 0 : asked(() => openSync(path, "r"));
     try {
-      const bytes = asked(() => readUpTo(file, MOST + 1));
-      if (bytes.length > MOST) return { reason: `it is longer than ${MOST / 1024 / 1024} MB` };
-      return { text: bytes.toString("utf8") };
+      const bytes = asked(() => readUpTo(file, most + 1));
+      return bytes.length > most ? { reason: `it is longer than ${most / 1024 / 1024} MB` } : { bytes };
     } finally {
       if (file !== 0) closeSync(file);
     }
@@ -67,6 +72,12 @@ function readWaiting(file: number, into: Buffer): number {
       Atomics.wait(new Int32Array(new SharedArrayBuffer(4)), 0, 0, 10);
     }
   }
+}
+
+/** Returns the bytes of an ordinary file, which is no link and has at most so many; undefined where there is none. */
+export function ordinaryBytes(path: string, most: number): Uint8Array | undefined {
+  const size = lstatSync(path, { throwIfNoEntry: false })?.size ?? 0;
+  return size > most ? undefined : tryBytes(path, size);
 }
 
 /** Returns the bytes of an ordinary file of this length, which is no link; undefined where there is none. */

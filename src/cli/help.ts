@@ -68,7 +68,7 @@ export const COMMANDS: Readonly<Record<string, Help>> = {
       "tramwright make screw-foot --set beltPlane='1 1/4 in' --set bearing=628",
       "tramwright make my-foot.yaml --printer my-printer.yaml --dry-run",
     ],
-    usage: "tramwright make <preset, plan of a stage or family>...",
+    usage: "tramwright make <preset, plan of a stage, 3MF of a part or family>...",
     options: [
       ["-o, --output folder", "where the files go (default: out)"],
       SET,
@@ -86,8 +86,19 @@ export const COMMANDS: Readonly<Record<string, Help>> = {
       "tramwright check presets/parts/*/*.yaml --messages short",
       "tramwright new screw-foot -o - | tramwright check -",
     ],
-    usage: "tramwright check <preset, plan of a stage or family>...",
+    usage: "tramwright check <preset, plan of a stage, 3MF of a part or family>...",
     options: [SET, PRINTER, ...TALK, ...SHARED],
+  },
+  rebuild: {
+    summary: "makes a part again from the preset in its 3MF file, and says whether the bytes agree",
+    examples: ["tramwright rebuild out/shelf-lift-left.3mf", "tramwright rebuild somebody.3mf -o mine"],
+    usage: "tramwright rebuild <part.3mf>...",
+    options: [
+      ["-o, --output folder", "writes what was made, and its preset, into this folder; else nothing is written"],
+      ["--force", "replaces files that tramwright did not write"],
+      ...TALK,
+      ...SHARED,
+    ],
   },
   report: {
     summary: "the numbers of a stage, with limits and margins",

@@ -6,7 +6,8 @@ import { inCurrentFormat } from "../presets/formats.ts";
 import { locatedInPart, type PartPreset, parseParameters, readPartPreset } from "../presets/part-preset.ts";
 import { kindOf, locatedIn, slugFrom } from "../presets/preset-file.ts";
 import { type Located, readYaml, type YamlFile } from "../presets/read.ts";
-import { calibrationOf, loadPrinter } from "./calibration.ts";
+import { type Calibration, calibrationIn, calibrationOf, loadPrinter } from "./calibration.ts";
+import { carriedIn, isPackage } from "./carried-in.ts";
 import { readText } from "./file-text.ts";
 import { exists } from "./files.ts";
 import { trouble } from "./io.ts";
@@ -24,6 +25,8 @@ export interface Loaded {
   /** The preset's file, as messages name it. */
   readonly file: string;
   readonly request: Request | undefined;
+  /** Whether the preset travelled in a part: its sizes are those of whoever wrote it. */
+  readonly foreign: boolean;
   readonly messages: readonly Located[];
   /** Puts a diagnostic of the part at its place in the file. */
   readonly locate: (diagnostic: Diagnostic) => Located;
@@ -34,12 +37,16 @@ export interface LoadOptions {
   readonly printer: string | undefined;
 }
 
-/** Reads what is named: a family of parts, unless there is a file of that name. A missing file ends the program. */
+/**
+ * Reads what is named: a family of parts, unless there is a file of that name; of a 3MF the preset that it carries. A
+ * missing file ends the program.
+ */
 export function readTarget(target: string): Target {
   const family = FAMILIES.find(({ name }) => name === target);
   if (family !== undefined && !exists(target)) return { target, family, file: emptyFile(target) };
   if (!exists(target) && target !== "-" && !/[./\\]/.test(target)) throw trouble(unknownTarget(target));
-  const file = inCurrentFormat(readYaml(target === "-" ? "standard input" : target, readText(target)));
+  const text = isPackage(target) ? carriedIn(target).carried.preset : readText(target);
+  const file = inCurrentFormat(readYaml(target === "-" ? "standard input" : target, text));
   return { target, file, family: undefined };
 }
 
@@ -52,14 +59,14 @@ export const nameFrom = (target: string) => slugFrom(target.replace(/^.*[\\/]/, 
 /** Returns what a preset file or family asks for; a wrong file is answered. */
 export function load({ target, file, family }: Target, options: LoadOptions): Loaded {
   if (family !== undefined) {
-    const preset = { family, name: undefined, printer: undefined, parameters: {}, accept: [] };
+    const preset = { family, name: undefined, printer: undefined, calibrated: true, parameters: {}, accept: [] };
     return complete(file, preset, target, options);
   }
   const { value, complaints } = readPartPreset(file);
   const { notes = [] } = file;
   if (value === undefined) {
     const messages = [...notes, ...complaints];
-    return { file: file.name, request: undefined, messages, locate: (one) => locatedIn(file, one) };
+    return { file: file.name, request: undefined, foreign: false, messages, locate: (one) => locatedIn(file, one) };
   }
   const rest = complete(file, value, target, options);
   const request = complaints.length > 0 ? undefined : rest.request;
@@ -72,12 +79,12 @@ function complete(file: YamlFile, preset: PartPreset, target: string, { set, pri
     deeper.length === 0 ? usual[key] : undefined,
   );
   const { value, complaints } = parseParameters(preset.family, parameters);
-  const calibration =
-    printer === undefined ? calibrationOf(file, target, ["printer"], preset.printer) : loadPrinter(printer);
+  const foreign = typeof preset.printer === "object";
+  const calibration = printer === undefined ? ownPrinter(file, preset, target) : loadPrinter(printer);
   const locate = (one: Diagnostic) => locatedInPart(file, one);
   const messages = [...complaints.map((one) => locatedIn(file, one)), ...calibration.messages];
   if (value === undefined || calibration.printer === undefined)
-    return { file: file.name, request: undefined, messages, locate };
+    return { file: file.name, request: undefined, foreign, messages, locate };
   const request = {
     name: preset.name ?? nameFrom(target),
     family: preset.family,
@@ -86,7 +93,13 @@ function complete(file: YamlFile, preset: PartPreset, target: string, { set, pri
     calibrated: calibration.calibrated,
     accept: preset.accept,
   };
-  return { file: file.name, request, messages, locate };
+  return { file: file.name, request, foreign, messages, locate };
+}
+
+/** Returns the printer that a preset names, or whose settings it holds; the usual one for none. */
+function ownPrinter(file: YamlFile, { printer, calibrated }: PartPreset, target: string): Calibration {
+  if (typeof printer === "object") return calibrationIn(file, printer, calibrated);
+  return calibrationOf(file, target, ["printer"], printer);
 }
 
 function unknownTarget(target: string): string {

@@ -64,7 +64,7 @@ async function main(argv: readonly string[]): Promise<void> {
     v8.setFlagsFromString("--no-wasm-dynamic-tiering");
   }
   // The kernel compiles on other threads while the program itself is loaded.
-  const begun = argv.includes("make") || argv.includes("check") ? compileKernel() : undefined;
+  const begun = ["make", "check", "rebuild"].some((word) => argv.includes(word)) ? compileKernel() : undefined;
   begun?.catch(() => undefined);
   const { loadProgram } = await import("./program.ts");
   const { program, keepCompiled } = loadProgram(ofMachine ? "machine" : "part");

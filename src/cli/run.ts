@@ -94,6 +94,8 @@ async function dispatch(args: Arguments, io: Io, world: World): Promise<number> 
       return (await import("./commands/completion.ts")).completion(operands[0], io);
     case "new":
       return await (await import("./run-new.ts")).runNew(args, io, world);
+    case "rebuild":
+      return await (await import("./run-rebuild.ts")).runRebuild(args, io, world);
     case "explain":
       return (await import("./run-explain.ts")).runExplain(args, io, world.version);
     case "report":
@@ -138,6 +140,7 @@ async function build(args: Arguments, io: Io, { kernelCode, version }: World): P
     quiet: flags.has("quiet"),
     force: flags.has("force"),
     dry: command === "check" || flags.has("dry-run"),
+    version,
   };
   const plans = targets.filter(isPlan);
   const parts = targets.filter((target) => !isPlan(target));
@@ -150,11 +153,7 @@ async function build(args: Arguments, io: Io, { kernelCode, version }: World): P
       await import("./two-builders.ts"),
     ];
     codes.push(
-      await makeStages(
-        { ...shared, targets: plans, version },
-        { kernel, builders: twoBuilders(code, io.progress) },
-        io,
-      ),
+      await makeStages({ ...shared, targets: plans }, { kernel, builders: twoBuilders(code, io.progress) }, io),
     );
   }
   return Math.max(...codes);

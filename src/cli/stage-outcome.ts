@@ -20,9 +20,7 @@ import { replaceSet, settleSet } from "./replace-set.ts";
 import { sha256 } from "./sha256.ts";
 import { sourceOf } from "./unchanged.ts";
 
-export interface StageArgs extends MakeArgs {
-  readonly version: string;
-}
+export type StageArgs = MakeArgs;
 
 /** What came of one plan. */
 export interface Outcome {
@@ -108,7 +106,7 @@ async function partsOf(
   await breath();
   const results = works.length === 0 ? [] : await finishWorks(kernel);
   const stopped = forbidden(machine.stage, assembly?.found);
-  const parts = [...kept, ...builds.map((one) => builtPart(one, results))]
+  const parts = [...kept, ...builds.map((one) => builtPart(one, results, version))]
     .filter(({ part }) => !stopped(part.owner))
     .sort((a, b) => possible.indexOf(a.part) - possible.indexOf(b.part));
   return { parts, assembly };

@@ -7,7 +7,7 @@ import { tidy } from "./rounding.ts";
 import { findRow, type Table, type Values } from "./table.ts";
 
 function overlay<V extends Values>(table: Table<V>, typed: Record<string, unknown>, ctx: z.RefinementCtx): Item<V> {
-  const { row: key, measured, ...own } = typed;
+  const { row: key, measured, copied, ...own } = typed;
   const named = typeof key === "string" || (typeof key === "number" && Number.isFinite(key));
   const base = named ? findRow(table, String(key)) : undefined;
   if (key !== undefined && base === undefined)
@@ -25,23 +25,44 @@ function overlay<V extends Values>(table: Table<V>, typed: Record<string, unknow
   if (missing.length > 0) {
     return complain(ctx, `this ${table.item} lacks ${missing.join(", ")}`, { set: "row: with a known key" });
   }
-  const list = measuredFields(measured, Object.keys(own), fields, ctx);
+  const taken = listed(copied, fields, COPIED, ctx);
+  const stated = Object.keys(own).filter((name) => !taken.includes(name));
+  const list = measured === true ? stated : listed(measured, fields, MEASURED, ctx);
   const item = key === undefined ? `own ${table.item}` : (base?.key ?? "");
-  return { key: item, values: values as V, row: base, measured: list, stated: Object.keys(own) };
+  return { key: item, values: values as V, row: base, measured: list, stated };
 }
 
-/** Returns the fields that were measured: all that are stated, none, or those listed. */
-function measuredFields(typed: unknown, stated: string[], fields: string[], ctx: z.RefinementCtx): string[] {
+/** What is said of a list of fields that is none. */
+interface FieldList {
+  readonly key: "measured" | "copied";
+  readonly strange: string;
+  readonly takes: string;
+  readonly set: string;
+}
+
+const MEASURED: FieldList = {
+  key: "measured",
+  strange: "is not a size that can be measured here",
+  takes: "true nor false nor a list",
+  set: "measured: true, or a list of the fields that were measured",
+};
+const COPIED: FieldList = {
+  key: "copied",
+  strange: "is not a field that can be copied here",
+  takes: "false nor a list",
+  set: "copied: a list of the fields that stand here as the row has them",
+};
+
+/** Returns the fields of a list; none where there is no list. */
+function listed(typed: unknown, fields: string[], { key, ...words }: FieldList, ctx: z.RefinementCtx): string[] {
   if (typed === undefined || typed === false) return [];
-  if (typed === true) return stated;
   if (Array.isArray(typed)) {
     const strange = typed.find((name) => !fields.includes(String(name)));
     if (strange === undefined) return typed.map(String);
     const set = nearest(String(strange), fields) ?? `some of ${fields.join(", ")}`;
-    return complain(ctx, `${presented(strange)} is not a size that can be measured here`, { set }, ["measured"]);
-  }
-  const set = "measured: true, or a list of the fields that were measured";
-  return complain(ctx, `it is ${presented(typed)}, neither true nor false nor a list`, { set }, ["measured"]);
+    complain(ctx, `${presented(strange)} ${words.strange}`, { set }, [key]);
+  } else complain(ctx, `it is ${presented(typed)}, neither ${words.takes}`, { set: words.set }, [key]);
+  return [];
 }
 
 /** Returns a field as its table holds it, number or text; anything else is complained of. */
@@ -94,7 +115,8 @@ export const TABLE_OF = z.registry<{ readonly table: Table }>();
 
 /**
  * A bought item: the key of a row, or a map with `row` and the fields that differ from it, and `measured: true` (or a
- * list of fields) when those were measured on the item in hand.
+ * list of fields) when those were measured on the item in hand. `copied` lists fields that nobody stated: a preset that
+ * travels in a printed part carries them, so that it makes the same part when a later table has other values.
  */
 export function hardware<V extends Values>(table: Table<V>, meaning: string) {
   return z

@@ -43,5 +43,5 @@ export async function make(text: string, options: BuildOptions = {}): Promise<Ma
   if (kind === "printer") return { ...derivedText(text, options, version), parts: [], files: [] };
   const kernel = await loadKernel(options.kernel as Promise<WebAssembly.Module> | undefined);
   if (kind === "stage") return await madeStage(file, options, version, kernel);
-  return { ...madePart(file, options, kernel), kind };
+  return { ...madePart(file, options, version, kernel), kind };
 }

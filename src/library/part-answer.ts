@@ -1,16 +1,18 @@
-import { type Draft, draftPart, hashOf } from "../build/make.ts";
+import { type Draft, draftPart } from "../build/make.ts";
 import { draftOrder, type Finished, finishDrafts } from "../build/order.ts";
 import { namesTakenTwice } from "../build/output-names.ts";
+import { hashOf } from "../build/preset-text.ts";
 import type { Request } from "../build/request.ts";
 import type { Diagnostic } from "../core/diagnostic.ts";
 import type { Kernel } from "../geometry/kernel.ts";
 import { CAUTIONS } from "../parts/cautions.ts";
 import type { Design } from "../parts/family.ts";
-import { locatedInPart, parseParameters, readPartPreset } from "../presets/part-preset.ts";
+import { locatedInPart, type PartPreset, parseParameters, readPartPreset } from "../presets/part-preset.ts";
 import { locatedIn, slugFrom } from "../presets/preset-file.ts";
+import { readSettings } from "../presets/printer-preset.ts";
 import type { Located, YamlFile } from "../presets/read.ts";
 import type { Body, BuiltPart, Checked, Derived, Made, Options, Part } from "./answers.ts";
-import { anyError, complaintsOf, printerFor } from "./opened.ts";
+import { anyError, complaintsOf, type GivenPrinter, printerFor } from "./opened.ts";
 
 /** A part as far as its text could be understood. */
 interface Asked {
@@ -28,7 +30,7 @@ export function derivedPart(file: YamlFile, options: Options): Derived {
 }
 
 /** Returns the same with finished bodies and files. */
-export function madePart(file: YamlFile, options: Options, kernel: Kernel): Made {
+export function madePart(file: YamlFile, options: Options, version: string, kernel: Kernel): Made {
   const { request, messages } = asked(file, options);
   if (request === undefined || anyError(messages)) {
     const parts = request === undefined ? [] : [{ ...partOf(draftPart(request)), bodies: [] }];
@@ -47,7 +49,7 @@ export function madePart(file: YamlFile, options: Options, kernel: Kernel): Made
       files: [],
     };
   }
-  const finished = finishDrafts(drafts, kernel);
+  const finished = finishDrafts(drafts, kernel, version);
   const found = finished.flatMap(({ made }, index) => placed(file, made.request, made.diagnostics, index));
   const files = finished.flatMap((one) => one.files);
   return { ...answered(request, [...messages, ...found], finished.map(builtPart)), files };
@@ -58,13 +60,21 @@ function asked(file: YamlFile, options: Options): Asked {
   const told = [...(file.notes ?? []), ...complaints];
   if (preset === undefined) return { request: undefined, messages: told };
   const { value, complaints: inner } = parseParameters(preset.family, preset.parameters);
-  const { printer, calibrated, messages } = printerFor(file, ["printer"], preset.printer, options);
+  const { printer, calibrated, messages } = printerOf(file, preset, options);
   const all = [...told, ...inner.map((one) => locatedIn(file, one)), ...messages];
   if (value === undefined || printer === undefined || complaints.length > 0)
     return { request: undefined, messages: all };
   const name = preset.name ?? slugFrom(file.name.replace(/^.*[\\/]/, "").replace(/\.ya?ml$/, ""));
   const { family, accept } = preset;
   return { request: { name, family, parameters: value, printer, calibrated, accept }, messages: all };
+}
+
+/** Returns the printer that a preset names, or whose settings it holds, as those that travel in parts do. */
+function printerOf(file: YamlFile, { printer, calibrated }: PartPreset, options: Options): GivenPrinter {
+  if (typeof printer !== "object" || options.printer !== undefined)
+    return printerFor(file, ["printer"], typeof printer === "object" ? undefined : printer, options);
+  const { value, complaints } = readSettings(file, printer, ["printer"]);
+  return { printer: value, calibrated, messages: complaints };
 }
 
 /** A companion's parameters come from the main part, so its complaints stand at the part itself. */

@@ -85,7 +85,7 @@ async function builtMachine(
   const assembly = await testedAssembly(machine, undefined, version, ready);
   const results = await oneBuilder.begin(works)(ready);
   const stopped = forbidden(machine.stage, assembly?.found);
-  const parts = builds.map((one) => built(one, results)).filter(({ part }) => !stopped(part.owner));
+  const parts = builds.map((one) => built(one, results, version)).filter(({ part }) => !stopped(part.owner));
   return { parts, assembly };
 }
 

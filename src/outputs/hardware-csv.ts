@@ -29,7 +29,7 @@ export function hardwareCsv(stage: Stage, parts: readonly PartDesign[]): string 
 }
 
 /** Text programs take what begins with these signs for a formula; a blank in front makes it text. */
-const FORMULA = /^[=+\-@\t]/;
+const FORMULA = /^[=+\-@\t\r\n]/;
 
 function cell(text: string): string {
   const plain = FORMULA.test(text) && !/^-?\d+(?:\.\d+)?$/.test(text) ? ` ${text}` : text;

@@ -101,7 +101,7 @@ const isText = (value: unknown): value is string => typeof value === "string";
 const isNumber = (value: unknown): value is number => typeof value === "number" && Number.isFinite(value);
 
 /** A name that stays inside the set's folder. */
-const NAME = /^(?:parts\/)?[a-z0-9][A-Za-z0-9-]*\.[a-z]+$/;
+const NAME = /^(?:parts\/)?[a-z0-9][A-Za-z0-9-]*\.[a-z0-9]+$/;
 
 function isFile(value: unknown): value is ManifestFile {
   if (!isMap(value) || !isText(value.name) || !isNumber(value.bytes) || !isText(value.sha256)) return false;

@@ -83,10 +83,16 @@ function measures({ pieces }: Sheet): string[] {
 }
 
 function findings(diagnostics: readonly Diagnostic[]): string[] {
-  return diagnostics.map(({ level, name, says, set }) => `- ${level}: ${says} (\`${name}\`). ${sentence(set)}`);
+  return diagnostics.map(
+    ({ level, name, says, set }) => `- ${level}: ${plain(says)} (\`${name}\`). Set: ${plain(set)}`,
+  );
 }
 
-const sentence = (words: string) => `Set: ${words}`;
+/** Returns words on one line in which nothing is markup: reasons for accepting an error come from the preset. */
+function plain(words: string): string {
+  const line = words.replace(/[\s\p{Cc}]+/gu, " ");
+  return line.replace(/[\\`<[|]/g, "\\$&");
+}
 
 function dimensions({ dimensions: numbers }: Design): string[] {
   const rows = numbers.map(({ symbol, value, unit, meaning, formula }) => {

@@ -5,7 +5,7 @@ import { guide as tramMount } from "./tram-mount/guide.ts";
 import { guide as wheelPlate } from "./wheel-plate/guide.ts";
 import { guide as wheelSpacer } from "./wheel-spacer/guide.ts";
 
-/** How each family is filled in. Only what writes presets loads it. */
+/** How each family is filled in. */
 export const GUIDES: Readonly<Record<string, Guide>> = {
   "screw-foot": screwFoot,
   "tram-mount": tramMount,

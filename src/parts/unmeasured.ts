@@ -28,7 +28,8 @@ export function typicalItems(
   });
 }
 
-function isTypical({ row, measured }: Item): boolean {
+/** Returns whether an item has the sizes usually sold, and nobody has measured it. */
+export function isTypical({ row, measured }: Item): boolean {
   // A printing material has no size to measure.
   return row?.standing === "typical" && row.source !== "material-data" && measured.length === 0;
 }

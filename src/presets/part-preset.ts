@@ -5,17 +5,27 @@ import { meaning } from "../core/parameter.ts";
 import { complaintsOf, unresolved } from "../parts/complaints.ts";
 import type { AnyFamily } from "../parts/family.ts";
 import { FAMILIES } from "../parts/index.ts";
-import { format, locatedIn, printerPath, type Read, slug, wrongFile } from "./preset-file.ts";
+import { format, locatedIn, type Read, slug, wrongFile } from "./preset-file.ts";
 import type { Located, YamlFile } from "./read.ts";
 
 const NAMES = FAMILIES.map((family) => family.name);
+
+/** A printer: its file, or its settings themselves, as in presets that travel in parts. */
+export const partPrinter = meaning(
+  z.union([z.string(), z.record(z.string(), z.unknown())], "expected the path of a printer file, or its settings"),
+  "path of the printer's file, from the folder of this one; or the settings themselves",
+);
 
 /** The outer keys of a part's file; the family reads its parameters. */
 export const partFileSchema = z.strictObject({
   format,
   part: meaning(z.string(`expected one of ${NAMES.join(", ")}`), "the family of the part"),
   name: slug("name").optional(),
-  printer: printerPath.optional(),
+  printer: partPrinter.optional(),
+  calibrated: meaning(
+    z.boolean("expected true or false"),
+    "false where the printer's settings stand here as usual values, which nobody measured on a test piece",
+  ).optional(),
   parameters: meaning(
     z.record(z.string(), z.unknown(), "expected parameters, one on each line below it"),
     "what was measured and chosen; what is left out takes its default",
@@ -47,7 +57,10 @@ export const partFileSchema = z.strictObject({
 export interface PartPreset {
   readonly family: AnyFamily;
   readonly name: string | undefined;
-  readonly printer: string | undefined;
+  /** The path of the printer's file, or its settings, not yet parsed. */
+  readonly printer: string | Readonly<Record<string, unknown>> | undefined;
+  /** Whether settings that stand here were measured. */
+  readonly calibrated: boolean;
   readonly parameters: Readonly<Record<string, unknown>>;
   readonly accept: readonly { readonly check: string; readonly because: string }[];
 }
@@ -64,11 +77,19 @@ export function readPartPreset(file: YamlFile): Read<PartPreset> {
   const outer = parsed.success
     ? []
     : complaintsOf(parsed.error, { schema: partFileSchema, data: file.data, under: [] });
-  const { part, name, printer, parameters, accept } = parsed.success ? parsed.data : salvage(file.data);
+  const {
+    part,
+    name,
+    printer,
+    calibrated = true,
+    parameters,
+    accept,
+  } = parsed.success ? parsed.data : salvage(file.data);
   const family = FAMILIES.find((candidate) => candidate.name === part);
   const strange = family === undefined && part !== undefined ? [unknownFamily(part)] : [];
   const complaints = [...outer, ...strange].map((one) => locatedIn(file, one));
-  return { value: family === undefined ? undefined : { family, name, printer, parameters, accept }, complaints };
+  const preset = { name, printer, calibrated, parameters, accept };
+  return { value: family === undefined ? undefined : { family, ...preset }, complaints };
 }
 
 /** Returns what can still be used of a preset whose outer keys are wrong somewhere. */
@@ -79,11 +100,13 @@ function salvage(data: unknown): Partial<z.output<typeof partFileSchema>> & Pick
   >;
   return {
     ...(typeof part === "string" ? { part } : {}),
-    ...(typeof printer === "string" ? { printer } : {}),
+    ...(isPrinter(printer) ? { printer } : {}),
     parameters: typeof parameters === "object" && parameters !== null ? (parameters as Record<string, unknown>) : {},
     accept: [],
   };
 }
+
+const isPrinter = (value: unknown): value is z.output<typeof partPrinter> => partPrinter.safeParse(value).success;
 
 /** Returns the parameters as the family's schema wants them, or everything that is wrong with them. */
 export function parseParameters(

@@ -1,5 +1,6 @@
 import * as z from "zod";
 import type { DefectName } from "../core/defects.ts";
+import type { Path } from "../core/diagnostic.ts";
 import { meaning } from "../core/parameter.ts";
 import { complaintsOf } from "../parts/complaints.ts";
 import { type Printer, printerSchema } from "../printing/printer.ts";
@@ -26,12 +27,17 @@ export function readPrinterPreset(file: YamlFile): Read<Printer> {
     const complaints = complaintsOf(outer.error, { schema: printerFileSchema, data: file.data, under: [] });
     return { value: undefined, complaints: complaints.map((one) => locatedIn(file, one)) };
   }
-  const parsed = printerSchema.safeParse(outer.data.settings);
+  return readSettings(file, outer.data.settings, ["settings"]);
+}
+
+/** Returns a printer's settings that stand in a file under the path `under`. */
+export function readSettings(file: YamlFile, settings: unknown, under: Path): Read<Printer> {
+  const parsed = printerSchema.safeParse(settings);
   if (parsed.success) return { value: parsed.data, complaints: [] };
   const complaints = complaintsOf(parsed.error, {
     schema: printerSchema,
-    data: outer.data.settings,
-    under: ["settings"],
+    data: settings,
+    under,
     name: "printer-setting-out-of-range" satisfies DefectName,
   });
   return { value: undefined, complaints: complaints.map((one) => locatedIn(file, one)) };

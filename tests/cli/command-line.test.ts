@@ -12,17 +12,17 @@ describe("exit codes and streams", () => {
     const folder = folderWith({ "bench.yaml": GOOD });
     const { code, out, err } = run(["make", "bench.yaml", "-o", "prints"], folder);
     expect(code).toBe(0);
-    expect(readdirSync(join(folder, "prints")).sort()).toEqual(["bench.md", "bench.stl"]);
+    expect(readdirSync(join(folder, "prints")).sort()).toEqual(["bench.3mf", "bench.md", "bench.stl"]);
     expect(out).toContain("prints/bench.stl");
     expect(err).toContain("caution: Printed parts are not rated lifting gear");
-    expect(err.trimEnd().split("\n").at(-1)).toBe("1 part, 2 files written to prints: 0 errors, 1 warning");
+    expect(err.trimEnd().split("\n").at(-1)).toBe("1 part, 3 files written to prints: 0 errors, 1 warning");
   });
 
   test("a part with an error is not written, the others are, and the code is 1", () => {
     const folder = folderWith({ "good.yaml": GOOD, "bad.yaml": BAD.replace("name: bench", "name: wrong") });
     const { code, err } = run(["make", "bad.yaml", "good.yaml", "-o", "prints"], folder);
     expect(code).toBe(1);
-    expect(readdirSync(join(folder, "prints")).sort()).toEqual(["bench.md", "bench.stl"]);
+    expect(readdirSync(join(folder, "prints")).sort()).toEqual(["bench.3mf", "bench.md", "bench.stl"]);
     expect(err).toContain("bad.yaml:4:1: error: ");
     expect(err).toContain("  defect  spacer-crushed-by-torque");
   });
@@ -81,7 +81,7 @@ describe("files", () => {
     const [first, second] = [folderWith({ "bench.yaml": GOOD }), folderWith({ "bench.yaml": GOOD })];
     run(["make", "bench.yaml"], first);
     run(["make", "bench.yaml"], second, { TZ: "Asia/Tokyo", LC_ALL: "de_DE.UTF-8" });
-    for (const name of ["bench.stl", "bench.md"]) {
+    for (const name of ["bench.stl", "bench.3mf", "bench.md"]) {
       expect(readFileSync(join(first, "out", name)).equals(readFileSync(join(second, "out", name)))).toBe(true);
     }
   });

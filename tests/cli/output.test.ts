@@ -15,7 +15,7 @@ describe("file names", () => {
     const { code, out } = run(["make", "cart.yaml"], folder);
     expect(code).toBe(0);
     expect(readdirSync(join(folder, "out")).sort()).toEqual(
-      ["cart", "cart-bush", "cart-spacer"].flatMap((name) => [`${name}.md`, `${name}.stl`]).sort(),
+      ["cart", "cart-bush", "cart-spacer"].flatMap((name) => [`${name}.3mf`, `${name}.md`, `${name}.stl`]).sort(),
     );
     for (const name of ["cart", "cart-bush", "cart-spacer"]) expect(out).toContain(` x out/${name}.stl: `);
   });
@@ -32,7 +32,8 @@ describe("file names", () => {
       expect(said).toContain("a.yaml:3:7: error: b.yaml writes bench.stl as well");
       expect(said).toContain("b.yaml:4:7: error: a.yaml writes bench.stl as well");
       expect(said).toContain("  defect  file-name-taken-twice");
-      if (command === "make") expect(readdirSync(join(folder, "out")).sort()).toEqual(["third.md", "third.stl"]);
+      if (command === "make")
+        expect(readdirSync(join(folder, "out")).sort()).toEqual(["third.3mf", "third.md", "third.stl"]);
       else expect(existsSync(join(folder, "out"))).toBe(false);
     },
   );
@@ -93,7 +94,7 @@ describe("what cannot be written", () => {
     expect(code).toBe(1);
     expect(err).toContain("b.yaml:6:10: error: the printer file nope.yaml cannot be read: there is no such file or");
     expect(err).toContain("  set     printer: the path of your printer's file from the folder of this preset");
-    expect(readdirSync(join(folder, "out")).sort()).toEqual(["bench.md", "bench.stl"]);
+    expect(readdirSync(join(folder, "out")).sort()).toEqual(["bench.3mf", "bench.md", "bench.stl"]);
   });
 });
 
@@ -101,8 +102,8 @@ test("a part of two bodies is one part, and its files are counted", () => {
   const bridged = "format: 1\npart: screw-foot\nname: foot\nparameters: { style: bridged }\n";
   const folder = folderWith({ "a.yaml": bridged });
   const { err } = run(["make", "a.yaml"], folder);
-  expect(err).toContain("1 part, 3 files written to out: 0 errors");
-  expect(readdirSync(join(folder, "out"))).toHaveLength(3);
+  expect(err).toContain("1 part, 4 files written to out: 0 errors");
+  expect(readdirSync(join(folder, "out"))).toHaveLength(4);
 });
 
 test("no line of a run is wider than the screen", () => {

@@ -119,7 +119,7 @@ describe("exit codes", () => {
   test("parts and stages are made in one run", () => {
     const both = folderWith({ "plan.yaml": PLAN, "part.yaml": "format: 1\npart: wheel-spacer\n" });
     expect(run(["make", "plan.yaml", "part.yaml"], both).code).toBe(0);
-    expect(readdirSync(join(both, "out")).sort()).toEqual(["part.md", "part.stl", "wide"]);
+    expect(readdirSync(join(both, "out")).sort()).toEqual(["part.3mf", "part.md", "part.stl", "wide"]);
   });
 
   test("a plan from standard input is read once", () => {

@@ -90,8 +90,10 @@ const SET = [
   "belts.svg",
   "hardware.csv",
   "manifest.json",
+  "parts/knob.3mf",
   "parts/knob.md",
   "parts/knob.stl",
+  "parts/spacer-a.3mf",
   "parts/spacer-a.md",
   "parts/spacer-a.stl",
   "report.json",
@@ -105,7 +107,7 @@ describe("make of a stage", () => {
     expect(Object.keys(filesIn(join(folder, "out", "wide")))).toEqual(SET);
     expect(out.join("\n")).toContain(`made      1 x ${folder}/out/wide/parts/knob.stl`.slice(0, 30));
     expect(out.join("\n")).toContain("report.json, hardware.csv, belts.svg, manifest.json in");
-    expect(err.at(-1)).toMatch(/^2 parts, 8 files written to .*out\/wide: 0 errors, 0 warnings$/);
+    expect(err.at(-1)).toMatch(/^2 parts, 10 files written to .*out\/wide: 0 errors, 0 warnings$/);
   });
 
   test("a second run keeps every part, says so, and leaves the bytes as they are", async () => {
@@ -215,7 +217,7 @@ describe("make of a stage", () => {
     machineWith([spacer("spacer-a"), knob], [error]);
     const { code, err } = await makeIn(folder);
     expect(code).toBe(1);
-    expect(err.at(-1)).toContain(good === 0 ? "nothing written: 1 error" : "1 part, 6 files written");
+    expect(err.at(-1)).toContain(good === 0 ? "nothing written: 1 error" : "1 part, 7 files written");
     expect(readdirSync(folder).includes("out")).toBe(good > 0);
   });
 
@@ -226,7 +228,7 @@ describe("make of a stage", () => {
     writeFileSync(join(set, "parts", "notes.txt"), "mine");
     machineWith([knob]);
     const { out } = await makeIn(folder);
-    expect(out.join("\n")).toContain("removed   parts/spacer-a.md, parts/spacer-a.stl");
+    expect(out.join("\n")).toContain("removed   parts/spacer-a.3mf, parts/spacer-a.md, parts/spacer-a.stl");
     const left = [...SET.filter((name) => !name.includes("spacer-a")), "parts/notes.txt"].sort();
     expect(Object.keys(filesIn(set))).toEqual(left);
   });
@@ -288,7 +290,7 @@ describe("the assembled machine", () => {
     const said = err.join(" ").replace(/\s+/g, " ");
     expect(said).toContain("warning: spacer-a and spacer-b stand in one another");
     expect(said).toContain(`(accepted: ${because})`);
-    expect(err.at(-1)).toContain("3 parts, 10 files written");
+    expect(err.at(-1)).toContain("3 parts, 13 files written");
     expect(readFileSync(join(folder, "out/wide/report.json"), "utf8")).toContain(`(accepted: ${because})`);
   });
 

@@ -26,7 +26,7 @@ describe.each(files)("%s", (path) => {
 
   test("builds without an error, and each warning is said in its comment", () => {
     if (preset === undefined) throw new Error("unreadable");
-    const printerPath = resolve(dirname(path), preset.printer ?? "");
+    const printerPath = resolve(dirname(path), String(preset.printer));
     const printer = readPrinterPreset(readYaml(printerPath, readFileSync(printerPath, "utf8"))).value;
     const parameters = parseParameters(preset.family, preset.parameters);
     expect(parameters.complaints.map(({ says }) => says)).toEqual([]);
@@ -40,7 +40,7 @@ describe.each(files)("%s", (path) => {
       calibrated: true,
       accept,
     };
-    for (const { made, files: written } of finishDrafts(draftOrder(request), kernel)) {
+    for (const { made, files: written } of finishDrafts(draftOrder(request), kernel, "test")) {
       expect(made.diagnostics.filter(({ level }) => level === "error").map(({ says }) => says)).toEqual([]);
       expect(written.length).toBeGreaterThan(1);
       for (const { level, name } of made.diagnostics) if (level === "warning") expect(text).toContain(name);

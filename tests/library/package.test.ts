@@ -26,7 +26,7 @@ const ASKED = `
 const made = await make("format: 1\\npart: wheel-spacer\\nname: packed\\n");
 console.log(JSON.stringify({ version, ok: made.ok, files: made.files.map(({ name }) => name) }));
 `;
-const ANSWER = { ok: true, files: ["packed.stl", "packed.md"] };
+const ANSWER = { ok: true, files: ["packed.stl", "packed.3mf", "packed.md"] };
 
 /** A page or a script in types: what it asks for is there, and what is not there is an error. */
 const CONSUMER = `

@@ -19,7 +19,7 @@ import { handmade, placedPart, SECTION } from "../support/stages.ts";
 function builtParts(parts: readonly StagePart[]) {
   const { builds, works } = planBuilds(parts);
   const results = works.map((work) => pieceResult(work, kernel));
-  return builds.map((one) => builtPart(one, results));
+  return builds.map((one) => builtPart(one, results, "1.2.3"));
 }
 
 /** Reads CSV by the letter of RFC 4180: CRLF ends a record, quotes hold commas, line ends and doubled quotes. */
@@ -129,12 +129,22 @@ describe("the hardware list", () => {
   });
 
   test("text that a table program would take for a formula, commas and quotes come through as text", () => {
-    const odd = ["=1+2", "-3 and more", 'ring 1/2", thin', "two\r\nlines", "@x"];
+    const odd = ["=1+2", "-3 and more", 'ring 1/2", thin', "two\r\nlines", "@x", "\t=1", "\r=1+2", "\n=1+2", "+1-2"];
     const rows = listed(
       hardwareCsv(handmade(), [{ name: "p", design: design(...odd.map((item) => ({ item, count: 1 }))) }]),
     );
     const items = rows.map(({ item }) => item);
-    for (const item of ['ring 1/2", thin', "two\r\nlines", " =1+2", " -3 and more", " @x"])
+    for (const item of [
+      'ring 1/2", thin',
+      "two\r\nlines",
+      " =1+2",
+      " -3 and more",
+      " @x",
+      " \t=1",
+      " \r=1+2",
+      " \n=1+2",
+      " +1-2",
+    ])
       expect(items).toContain(item);
   });
 
@@ -143,7 +153,7 @@ describe("the hardware list", () => {
       fc.property(fc.string({ unit: "grapheme", minLength: 1 }), (note) => {
         const text = hardwareCsv(handmade(), [{ name: "p", design: design({ item: "thing", count: 1, note }) }]);
         const [thing] = listed(text).filter(({ item }) => item === "thing");
-        const meant = /^[=+\-@\t]/.test(note) && !/^-?\d+(?:\.\d+)?$/.test(note) ? ` ${note}` : note;
+        const meant = /^[=+\-@\t\r\n]/.test(note) && !/^-?\d+(?:\.\d+)?$/.test(note) ? ` ${note}` : note;
         expect(thing?.notes).toBe(meant);
       }),
     );
@@ -251,8 +261,10 @@ describe("the set of a machine", () => {
       ...[
         "belts.svg",
         "hardware.csv",
+        "parts/knob.3mf",
         "parts/knob.md",
         "parts/knob.stl",
+        "parts/spacer-a.3mf",
         "parts/spacer-a.md",
         "parts/spacer-a.stl",
         "report.json",

@@ -6,7 +6,7 @@ import { describe, expect, test } from "vitest";
 import { type Kind, readQuantity, unitsOf } from "../../src/core/quantity.ts";
 import { quantityPattern } from "../../src/core/quantity-pattern.ts";
 import { parseParameters, readPartPreset } from "../../src/presets/part-preset.ts";
-import { readPrinterPreset } from "../../src/presets/printer-preset.ts";
+import { readPrinterPreset, readSettings } from "../../src/presets/printer-preset.ts";
 import { readYaml, type YamlFile } from "../../src/presets/read.ts";
 import { type JsonSchema, jsonSchemaOf } from "../../src/presets/schema/json-schema.ts";
 import { presetSchema, SUBJECTS } from "../../src/presets/schema/preset-schema.ts";
@@ -27,7 +27,8 @@ function complaints(subject: string, data: unknown): string[] {
   if (subject === "printer") return says(readPrinterPreset(file).complaints);
   const { value, complaints: outer } = readPartPreset(file);
   const inner = value === undefined ? [] : parseParameters(value.family, value.parameters).complaints;
-  return [...says(outer), ...inner.map(({ says: one }) => one)];
+  const settings = typeof value?.printer === "object" ? readSettings(file, value.printer, ["printer"]).complaints : [];
+  return [...says(outer), ...inner.map(({ says: one }) => one), ...says(settings)];
 }
 
 /** The schema of a plan with the ranges of lengths where the lengths are, for bare numbers in one unit. */

@@ -1,7 +1,13 @@
 import { execFileSync, spawnSync } from "node:child_process";
 
 /** Programs from outside the project that tests compare with or type at, and the Debian package of each. */
-const PACKAGES = { admesh: "admesh", ccx: "calculix-ccx", units: "units", python3: "python3" } as const;
+const PACKAGES = {
+  admesh: "admesh",
+  ccx: "calculix-ccx",
+  units: "units",
+  python3: "python3",
+  "g++": "g++ lib3mf-dev",
+} as const;
 
 type Tool = keyof typeof PACKAGES;
 
@@ -11,6 +17,7 @@ const VERSION: Readonly<Record<Tool, string>> = {
   ccx: "-v",
   units: "--version",
   python3: "--version",
+  "g++": "--version",
 };
 
 /**

@@ -1,6 +1,6 @@
 import { type Compared, compareParts, type Verdict } from "../../build/compare.ts";
 import { drawPart, makeDraft } from "../../build/make.ts";
-import { finish } from "../../build/order.ts";
+import { finishedPieces } from "../../build/order.ts";
 import { printHours } from "../../build/print-hours.ts";
 import type { Kernel } from "../../geometry/kernel.ts";
 import { boughtFor } from "../../outputs/hardware-csv.ts";
@@ -37,7 +37,7 @@ export async function compare(
 
 async function hoursOf({ action, after }: Verdict, kernel: Promise<Kernel>): Promise<number> {
   if (after === undefined || (action !== "reprint" && action !== "print")) return 0;
-  const { pieces } = finish(makeDraft(drawPart(after.request, after.designed), await kernel));
+  const pieces = finishedPieces(makeDraft(drawPart(after.request, after.designed), await kernel));
   const bodies = pieces.map(({ made: { piece }, figures }) => ({
     count: piece.count,
     mass: figures.mass,

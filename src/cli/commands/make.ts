@@ -12,6 +12,7 @@ import { hanging } from "../explain/hanging.ts";
 import { writeSet } from "../files.ts";
 import { EXIT, type Io } from "../io.ts";
 import { type Loaded, load, type Target } from "../load.ts";
+import { measureLines, type Told } from "../measure-lines.ts";
 import { inOrder, messageData } from "../message.ts";
 import { amount, figure } from "../screen.ts";
 import { summary } from "../summary.ts";
@@ -27,6 +28,7 @@ export interface MakeArgs {
   readonly force: boolean;
   /** Nothing is written: `check`, and `make --dry-run`. */
   readonly dry: boolean;
+  readonly version: string;
 }
 
 /** One target worked out and drawn; nothing is drawn of what could not be understood. */
@@ -56,7 +58,7 @@ export async function make(args: MakeArgs, kernel: Promise<Kernel>, io: Io): Pro
   const outcomes: Outcome[] = [];
   for (const [index, one] of drafted.entries()) {
     io.progress?.(`building ${index + 1} of ${drafted.length}: ${one.loaded.file}`);
-    outcomes.push(outcomeOf(one, taken[index] ?? [], ready));
+    outcomes.push(outcomeOf(one, taken[index] ?? [], ready, args.version));
     const files = outcomes.at(-1)?.finished.flatMap((part) => part.files) ?? [];
     if (!args.dry && files.length > 0) writeSet(args.output, files, { force: args.force });
     await breath();
@@ -73,12 +75,17 @@ function draftsOf({ request, messages }: Loaded): Draft[] {
   return request === undefined || wrong ? [] : draftOrder(request);
 }
 
-function outcomeOf({ loaded, drafts }: Drafted, taken: readonly Diagnostic[], kernel: Kernel): Outcome {
+function outcomeOf(
+  { loaded, drafts }: Drafted,
+  taken: readonly Diagnostic[],
+  kernel: Kernel,
+  version: string,
+): Outcome {
   const [main] = drafts;
   if (main === undefined || taken.length > 0) {
     return { loaded, finished: [], messages: inOrder([...loaded.messages, ...taken.map(loaded.locate)]) };
   }
-  const finished = finishDrafts(drafts, kernel);
+  const finished = finishDrafts(drafts, kernel, version);
   const found = finished.flatMap(({ made }, index) =>
     made.diagnostics.map((diagnostic) =>
       loaded.locate(index === 0 ? diagnostic : ofCompanion(made.request.name, diagnostic)),
@@ -98,6 +105,7 @@ function report(outcomes: readonly Outcome[], args: MakeArgs, io: Io): void {
   tell(messages, io, spoken(args, io));
   const finished = outcomes.flatMap((outcome) => outcome.finished);
   if (!args.quiet) for (const part of finished) for (const line of partLines(part, args, io.verbose)) io.out(line);
+  if (args.dry && !args.quiet) for (const line of measureLines(outcomes.flatMap(toldOf), io.paint)) io.out(line);
   for (const line of cautionLines(finished.flatMap(({ made }) => made.design.cautions))) io.err(line);
   io.err(
     summary(
@@ -106,6 +114,10 @@ function report(outcomes: readonly Outcome[], args: MakeArgs, io: Io): void {
       args,
     ),
   );
+}
+
+function toldOf({ loaded: { request, foreign } }: Outcome): Told[] {
+  return request === undefined ? [] : [{ request, foreign }];
 }
 
 /** Returns how messages are told: for `check` they are the result, for `make` the parts are. */

@@ -70,10 +70,15 @@ export function itemSchema({ item, fields, rows, name }: Table, refer: Refer): J
     description: "whether what is stated here was measured on the item in hand, or a list of what was",
     anyOf: [{ type: "boolean" }, { type: "array", items: { enum: names } }],
   };
+  const copied = {
+    description:
+      "fields that stand here as the row has them, stated by nobody: written into presets that travel in parts",
+    anyOf: [{ const: false }, { type: "array", items: { enum: names } }],
+  };
   const own = { description: `the row of tramwright stock ${name} it is most like`, ...row };
   const map = {
     type: "object",
-    properties: { row: own, measured, ...properties },
+    properties: { row: own, measured, copied, ...properties },
     additionalProperties: false,
     anyOf: [asked(["row"]), asked(names)],
   };

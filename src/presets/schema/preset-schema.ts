@@ -2,7 +2,7 @@ import * as z from "zod";
 import { meaning } from "../../core/parameter.ts";
 import { FAMILIES } from "../../parts/index.ts";
 import { printerSchema } from "../../printing/printer.ts";
-import { partFileSchema } from "../part-preset.ts";
+import { partFileSchema, partPrinter } from "../part-preset.ts";
 import { printerFileSchema } from "../printer-preset.ts";
 import { stageFileSchema } from "../stage-preset.ts";
 import { type JsonSchema, jsonSchemaOf } from "./json-schema.ts";
@@ -21,12 +21,16 @@ export function presetSchema(subject: string): JsonSchema | undefined {
   const family = FAMILIES.find(({ name }) => name === subject);
   if (family === undefined) return undefined;
   const { part, parameters } = partFileSchema.shape;
+  const printer = meaning(z.union([z.string(), printerSchema]), PRINTER.description ?? "").optional();
   const own = partFileSchema.extend({
     part: described(z.literal(family.name), part),
+    printer,
     parameters: described(family.schema, parameters).default({} as never),
   });
   return jsonSchemaOf(own, titled(`${family.title}: ${family.purpose}`));
 }
+
+const PRINTER = z.globalRegistry.get(partPrinter) ?? {};
 
 const titled = (what: string) => `tramwright preset, ${what}`;
 

@@ -1,9 +1,12 @@
 import { defineConfig } from "vitest/config";
+import facts from "./package.json" with { type: "json" };
 
 /** Puts something in the place of a module; its worker is its own, so that no other file meets that. */
 const MOCKS = ["tests/cli/stage.test.ts"];
 
 export default defineConfig({
+  // As the build does.
+  define: { TRAMWRIGHT_VERSION: JSON.stringify(facts.version) },
   test: {
     testTimeout: 300_000,
     hookTimeout: 300_000,

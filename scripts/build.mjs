@@ -1,6 +1,7 @@
 // Bundles the command line into dist/: a small start file, the program itself in one file so that a cold start reads
-// little, what V8 compiled of it in a trial run, and the kernel's wasm. All of it is made in a folder beside dist/ and
-// put in its place at the end, so that a run of the tool meanwhile finds the whole old or the whole new program.
+// little, what V8 compiled of it in a trial run, and the kernel's wasm; and beside it the library, for import and for
+// require, with its types. All of it is made in a folder beside dist/ and put in its place at the end, so that a run of
+// the tool meanwhile finds the whole old or the whole new program.
 
 import { spawnSync } from "node:child_process";
 import { chmod, copyFile, mkdtemp, rename, rm } from "node:fs/promises";
@@ -8,6 +9,8 @@ import { createRequire } from "node:module";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { build } from "esbuild";
+import { declarations } from "./declarations.mjs";
+import { kernelAnywhere } from "./kernel-anywhere.mjs";
 
 const require = createRequire(import.meta.url);
 const { version } = require("../package.json");
@@ -63,6 +66,26 @@ async function bundle(folder) {
   });
 }
 
+/** Writes the library into a folder, as both kinds of module. No import of Node is left in it, so that pages can have it. */
+async function library(folder) {
+  const shared = {
+    ...common,
+    entryPoints: ["src/library/index.ts"],
+    platform: "browser",
+    mainFields: ["module", "main"],
+    supported: {},
+    plugins: [modelingInPart, kernelAnywhere],
+  };
+  const define = { TRAMWRIGHT_VERSION: JSON.stringify(version) };
+  await build({ ...shared, define, format: "esm", outfile: join(folder, "index.js") });
+  await build({
+    ...shared,
+    define: { ...define, "import.meta.url": "__moduleUrl" },
+    outfile: join(folder, "index.cjs"),
+    banner: { js: MODULE_URL },
+  });
+}
+
 /** What the trial runs make: parts, and a machine. */
 const TRIALS = [["screw-foot", "tram-mount", "wheel-plate"], ["presets/stages/seed-bench.yaml"]];
 
@@ -97,6 +120,8 @@ async function swap(folder, target) {
 const fresh = await mkdtemp(".dist-");
 try {
   await bundle(fresh);
+  await library(fresh);
+  await declarations(join(fresh, "types"));
   await chmod(fresh, 0o755);
   await tryOut(fresh);
   await swap(fresh, "dist");

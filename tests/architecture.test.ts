@@ -18,6 +18,19 @@ const LAYERS: Readonly<Record<string, readonly string[]>> = {
   outputs: ["core", "printing", "geometry", "parts", "stage"],
   presets: ["core", "parts", "stage", "printing", "catalogue"],
   build: ["core", "catalogue", "mechanics", "printing", "geometry", "parts", "stage", "verify", "outputs", "presets"],
+  library: [
+    "core",
+    "catalogue",
+    "mechanics",
+    "printing",
+    "geometry",
+    "parts",
+    "stage",
+    "verify",
+    "outputs",
+    "presets",
+    "build",
+  ],
   cli: [
     "core",
     "catalogue",
@@ -30,6 +43,7 @@ const LAYERS: Readonly<Record<string, readonly string[]>> = {
     "outputs",
     "presets",
     "build",
+    "library",
   ],
 };
 

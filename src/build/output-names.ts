@@ -2,6 +2,10 @@ import { defect } from "../core/defects.ts";
 import type { Diagnostic } from "../core/diagnostic.ts";
 import type { Piece } from "../parts/piece.ts";
 import type { Draft } from "./make.ts";
+import type { StagePart } from "./stage-parts.ts";
+
+/** Where the files of a machine's parts stand in the folder of its set. */
+export const PARTS = "parts/";
 
 /** Returns the name of the file that holds one body of a part. */
 export function solidFile(part: string, { name }: Pick<Piece, "name">): string {
@@ -55,4 +59,19 @@ function taken(name: string, file: string, other: string): Diagnostic {
     says,
     set: "name: another one, in one of the two files",
   });
+}
+
+/** Returns the errors of parts of one machine whose files would have one name. */
+export function partNamesTwice(parts: readonly StagePart[]): Diagnostic[] {
+  const names = parts.map(({ request }) => request.name);
+  return parts
+    .filter(({ request }, index) => names.indexOf(request.name) !== index)
+    .map(({ request, owner }) =>
+      defect("file-name-taken-twice", {
+        level: "error",
+        path: owner.path,
+        says: `two parts of the machine would be written to ${PARTS}${request.name}`,
+        set: "another name for the thing in the plan that the part belongs to",
+      }),
+    );
 }

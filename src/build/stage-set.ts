@@ -13,11 +13,11 @@ import type { Stage } from "../stage/index.ts";
 import type { TestedAssembly } from "./assembly.ts";
 import { sha256Hex } from "./hash.ts";
 import type { Finished, FinishedFile } from "./order.ts";
-import { packageFile, sheetFile } from "./output-names.ts";
+import { PARTS, packageFile, sheetFile } from "./output-names.ts";
 import type { StagePart } from "./stage-parts.ts";
 
-/** Where the files of parts stand in the set's folder. */
-export const PARTS = "parts/";
+export { PARTS } from "./output-names.ts";
+
 export const MANIFEST = "manifest.json";
 
 /** A part that was built in this run, or one that an earlier run built and that is still there, byte by byte. */

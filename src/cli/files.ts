@@ -89,7 +89,7 @@ export function writeSet(folder: string, files: readonly OutputFile[], { force }
   }
 }
 
-/** Renames each file into its place; where one cannot go there, those before go back and what they replaced returns. */
+/** Renames each file into its place; where one cannot go, those before it go back and what they replaced returns. */
 function putInPlace(stage: string, folder: string, files: readonly OutputFile[]): void {
   const undo: (() => void)[] = [];
   try {

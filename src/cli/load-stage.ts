@@ -1,25 +1,16 @@
-import { partFindings } from "../build/part-findings.ts";
-import { strangeAcceptances } from "../build/stage-accept.ts";
-import { type Printing, type StagePart, stageParts } from "../build/stage-parts.ts";
+import { findingsOf, type Machine, machineOf, printerOf } from "../build/machine.ts";
+import type { Printing } from "../build/stage-parts.ts";
 import type { Diagnostic } from "../core/diagnostic.ts";
-import { blocksOf } from "../presets/plan-blocks.ts";
-import { planUnmeasured } from "../presets/plan-unmeasured.ts";
 import { locatedIn } from "../presets/preset-file.ts";
 import type { Located, YamlFile } from "../presets/read.ts";
-import { readStagePreset, type StagePreset, stageFileSchema, usualAt } from "../presets/stage-preset.ts";
+import { readStagePreset, type StagePreset, usualAt } from "../presets/stage-preset.ts";
 import { UNCALIBRATED } from "../printing/printer.ts";
-import { deriveStage, type PrinterOf, type Stage } from "../stage/index.ts";
+import { deriveStage } from "../stage/index.ts";
 import { type Calibration, calibrationOf, loadPrinter } from "./calibration.ts";
 import type { LoadOptions, Target } from "./load.ts";
 import { withSettings } from "./settings.ts";
 
-/** A machine worked out from its file. */
-export interface Machine {
-  readonly preset: StagePreset;
-  readonly stage: Stage;
-  readonly parts: readonly StagePart[];
-  readonly printer: PrinterOf;
-}
+export { inPlan, type Machine } from "../build/machine.ts";
 
 /** A plan as far as its file could be understood. */
 export interface LoadedStage {
@@ -45,45 +36,12 @@ export function loadStage({ target, file: written }: Target, options: StageOptio
   const wrong = [...(file.notes ?? []), ...complaints, ...printers.messages];
   if (wrong.some(({ diagnostic }) => diagnostic.level === "error")) {
     const noPrinter = printers.messages.length > 0 ? [["printers"]] : [];
-    const { diagnostics } = deriveStage(preset.plan, printerOf(printers), [...preset.unread, ...noPrinter]);
+    const { diagnostics } = deriveStage(preset.plan, printerOf(printers.printing), [...preset.unread, ...noPrinter]);
     const messages = [...wrong, ...diagnostics.map(locate)];
     return { file: file.name, machine: undefined, messages, locate };
   }
   const machine = machineOf(preset, printers.printing, options.version);
   return { file: file.name, machine, messages: [...wrong, ...findingsOf(machine).map(locate)], locate };
-}
-
-function machineOf(preset: StagePreset, printing: (family: string) => Printing, version: string): Machine {
-  const printer = printerOf({ printing });
-  const stage = deriveStage(preset.plan, printer);
-  return { preset, stage, parts: stageParts(stage, printing, version), printer };
-}
-
-const printerOf =
-  ({ printing }: Pick<Printers, "printing">): PrinterOf =>
-  (family) =>
-    printing(family).printer;
-
-/** What arithmetic found: of the machine, of its parts, and what nobody measured. */
-function findingsOf({ preset, stage, parts }: Machine): Diagnostic[] {
-  // What the machine has told of a part itself, behind the part's name, is not told again.
-  const told = (one: Diagnostic) =>
-    stage.diagnostics.some(({ name, says }) => name === one.name && says.endsWith(one.says));
-  const designed = parts.map((part) => ({
-    part,
-    diagnostics: part.designed.diagnostics.filter((one) => !told(one)),
-  }));
-  return [
-    ...stage.diagnostics,
-    ...strangeAcceptances(stage),
-    ...inPlan(preset, designed),
-    ...planUnmeasured(preset, stage.parts),
-  ];
-}
-
-/** Returns what was found of parts with paths into the plan. */
-export function inPlan({ plan, data }: StagePreset, findings: Parameters<typeof partFindings>[0]): Diagnostic[] {
-  return partFindings(findings, plan, blocksOf(stageFileSchema, data));
 }
 
 function laidOver(file: YamlFile, set: readonly string[]): YamlFile {

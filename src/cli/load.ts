@@ -3,7 +3,7 @@ import type { Diagnostic } from "../core/diagnostic.ts";
 import type { AnyFamily } from "../parts/family.ts";
 import { FAMILIES } from "../parts/index.ts";
 import { inCurrentFormat } from "../presets/formats.ts";
-import { type PartPreset, parseParameters, readPartPreset } from "../presets/part-preset.ts";
+import { locatedInPart, type PartPreset, parseParameters, readPartPreset } from "../presets/part-preset.ts";
 import { kindOf, locatedIn, slugFrom } from "../presets/preset-file.ts";
 import { type Located, readYaml, type YamlFile } from "../presets/read.ts";
 import { type Calibration, calibrationIn, calibrationOf, loadPrinter } from "./calibration.ts";
@@ -81,8 +81,7 @@ function complete(file: YamlFile, preset: PartPreset, target: string, { set, pri
   const { value, complaints } = parseParameters(preset.family, parameters);
   const foreign = typeof preset.printer === "object";
   const calibration = printer === undefined ? ownPrinter(file, preset, target) : loadPrinter(printer);
-  const locate = (one: Diagnostic) =>
-    locatedIn(file, belongsOutside(one) ? one : { ...one, path: ["parameters", ...one.path] });
+  const locate = (one: Diagnostic) => locatedInPart(file, one);
   const messages = [...complaints.map((one) => locatedIn(file, one)), ...calibration.messages];
   if (value === undefined || calibration.printer === undefined)
     return { file: file.name, request: undefined, foreign, messages, locate };
@@ -101,11 +100,6 @@ function complete(file: YamlFile, preset: PartPreset, target: string, { set, pri
 function ownPrinter(file: YamlFile, { printer, calibrated }: PartPreset, target: string): Calibration {
   if (typeof printer === "object") return calibrationIn(file, printer, calibrated);
   return calibrationOf(file, target, ["printer"], printer);
-}
-
-/** Checks point into the parameters; the file's outer keys are named as they are. */
-function belongsOutside({ path }: Diagnostic): boolean {
-  return ["accept", "name", "printer", "part", "format", "parameters"].includes(String(path[0]));
 }
 
 function unknownTarget(target: string): string {

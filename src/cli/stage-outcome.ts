@@ -1,10 +1,11 @@
 import { join } from "node:path";
 import { type TestedAssembly, testedAssembly } from "../build/assembly.ts";
+import { partNamesTwice } from "../build/output-names.ts";
 import { builtPart, planBuilds } from "../build/part-builds.ts";
 import type { Builders } from "../build/piece-work.ts";
 import { type PrintAgain, printAgain } from "../build/print-again.ts";
-import { forbidden, type StagePart } from "../build/stage-parts.ts";
-import { type Earlier, foundOf, isGood, keptPart, PARTS, type SetPart, setFiles } from "../build/stage-set.ts";
+import { forbidden } from "../build/stage-parts.ts";
+import { type Earlier, foundOf, isGood, keptPart, type SetPart, setFiles } from "../build/stage-set.ts";
 import { defect } from "../core/defects.ts";
 import { type Diagnostic, hasErrors } from "../core/diagnostic.ts";
 import type { Kernel } from "../geometry/kernel.ts";
@@ -59,7 +60,7 @@ export async function outcomeOf(
   const nothing = { loaded, folder: args.output, parts: [], written: [], removed: [], messages: inOrder(messages) };
   if (machine === undefined) return nothing;
   const folder = join(args.output, machine.preset.name);
-  const taken = [...(twin === undefined ? [] : [takenFolder(folder, twin)]), ...takenNames(machine.parts)];
+  const taken = [...(twin === undefined ? [] : [takenFolder(folder, twin)]), ...partNamesTwice(machine.parts)];
   if (taken.length > 0) return { ...nothing, messages: inOrder([...messages, ...taken.map(loaded.locate)]) };
   if (!args.dry) settleSet(folder);
   const before = earlierIn(folder);
@@ -119,18 +120,4 @@ function takenFolder(folder: string, other: string): Diagnostic {
     says,
     set: "stage: another name, in one of the two",
   });
-}
-
-function takenNames(parts: readonly StagePart[]): Diagnostic[] {
-  const names = parts.map(({ request }) => request.name);
-  return parts
-    .filter(({ request }, index) => names.indexOf(request.name) !== index)
-    .map(({ request, owner }) =>
-      defect("file-name-taken-twice", {
-        level: "error",
-        path: owner.path,
-        says: `two parts of the machine would be written to ${PARTS}${request.name}`,
-        set: "another name for the thing in the plan that the part belongs to",
-      }),
-    );
 }

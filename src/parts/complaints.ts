@@ -1,5 +1,5 @@
 import * as z from "zod";
-import { type DefectName, defect } from "../core/defects.ts";
+import { DEFECTS, type DefectName, defect } from "../core/defects.ts";
 import type { Diagnostic, Path } from "../core/diagnostic.ts";
 import { nearest } from "../core/nearest.ts";
 import { type ComplaintParams, metaOf, presented } from "../core/parameter.ts";
@@ -62,7 +62,7 @@ function complaint(issue: Issue, checked: Checked): Diagnostic {
   const steps = stepsOf(issue.path);
   return {
     ...unresolved([...checked.under, ...(missing ? steps.slice(0, -1) : steps)], says, params.set ?? set),
-    ...(checked.name === undefined ? {} : { name: checked.name }),
+    ...(checked.name === undefined ? {} : { name: checked.name, why: DEFECTS[checked.name].why }),
     ...(found === undefined ? {} : { found: { value: found, unit } }),
     ...(limit === undefined ? {} : { limit: { value: limit, unit } }),
     ...(why === undefined ? {} : { why }),

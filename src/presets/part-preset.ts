@@ -6,7 +6,7 @@ import { complaintsOf, unresolved } from "../parts/complaints.ts";
 import type { AnyFamily } from "../parts/family.ts";
 import { FAMILIES } from "../parts/index.ts";
 import { format, locatedIn, type Read, slug, wrongFile } from "./preset-file.ts";
-import type { YamlFile } from "./read.ts";
+import type { Located, YamlFile } from "./read.ts";
 
 const NAMES = FAMILIES.map((family) => family.name);
 
@@ -121,4 +121,10 @@ export function parseParameters(
 
 export function unknownFamily(part: string): Diagnostic {
   return unresolved(["part"], `there is no part family ${part}`, nearest(part, NAMES) ?? `one of ${NAMES.join(", ")}`);
+}
+
+/** Returns what was found of a part at its place in the part's file: most paths lead into its parameters. */
+export function locatedInPart(file: YamlFile, one: Diagnostic): Located {
+  const outside = Object.hasOwn(partFileSchema.shape, String(one.path[0]));
+  return locatedIn(file, outside ? one : { ...one, path: ["parameters", ...one.path] });
 }

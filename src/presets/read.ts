@@ -15,22 +15,15 @@ import {
 } from "yaml";
 import type { DefectName } from "../core/defects.ts";
 import type { Diagnostic, Path } from "../core/diagnostic.ts";
+import type { Place } from "./place.ts";
 import { faultsIn, MOST_ALIASES } from "./yaml-faults.ts";
 import { excessIn } from "./yaml-limits.ts";
 import { yamlWords } from "./yaml-words.ts";
 
+export type { Place } from "./place.ts";
+
 /** The faults of notation that the reader tells apart. */
 export type NotationFault = YAMLError["code"];
-
-/** Where in a file something stands; lines and columns count from 1. */
-export interface Place {
-  readonly line: number;
-  readonly column: number;
-  /** How many letters are meant, for the marks below the line. */
-  readonly width: number;
-  /** The whole line. */
-  readonly text: string;
-}
 
 /** A Diagnostic with its place in a file. */
 export interface Located {

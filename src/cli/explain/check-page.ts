@@ -52,7 +52,8 @@ function tripped(family: AnyFamily, name: string, change: Change): Diagnostic | 
   return diagnostics.find((diagnostic) => diagnostic.name === name);
 }
 
-function answer({ says, set, found, limit }: Diagnostic): string[] {
+/** Returns what was told, as lines. */
+export function answer({ says, set, found, limit }: Diagnostic): string[] {
   const amount = ({ value, unit }: NonNullable<typeof found>) => `${shown(value, unit)} ${unit}`.trimEnd();
   const numbers = [
     ...(found === undefined ? [] : [`  found   ${amount(found)}`]),

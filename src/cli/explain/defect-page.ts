@@ -1,8 +1,13 @@
+import type { Refusal } from "../../core/calculation.ts";
 import { CALCULATION_DEFECTS } from "../../core/calculation-defects.ts";
-import { DEFECTS, type Defect } from "../../core/defects.ts";
+import { DEFECTS, type Defect, type DefectName } from "../../core/defects.ts";
+import { REFUSAL_EXAMPLES } from "../../mechanics/refusal-examples.ts";
 import { STAGE_DEFECTS, type StageDefect } from "../../stage/stage-defects.ts";
+import { answer } from "./check-page.ts";
+import { defectExamples, type ShownExample } from "./defect-examples.ts";
 import { hanging } from "./hanging.ts";
 import type { Page } from "./page.ts";
+import { stageExamples } from "./stage-example.ts";
 
 /** Returns the page of a defect that no family checks: of files, finished meshes, calculations; none of others. */
 export function defectPages(name: string): Page[] {
@@ -12,6 +17,7 @@ export function defectPages(name: string): Page[] {
   const [defect, whose] = found;
   const [part, file] = whose === STAGE ? ["part: stage, ", "plan"] : ["", "preset"];
   const { excusable, more } = defect;
+  const examples = whose === STAGE ? stageExamples(name as StageDefect) : defectExamples(name as DefectName);
   return [
     {
       name,
@@ -25,8 +31,9 @@ export function defectPages(name: string): Page[] {
             )
           : [`excuse  none: accept: in a ${file} does not lift it`]),
         ...(more === undefined ? [] : hanging("more    ", more)),
+        ...(examples.length === 0 ? hanging("example ", NO_EXAMPLE) : examples.flatMap(exampleLines)),
       ],
-      data: { kind: "defect", name, ...defect },
+      data: { kind: "defect", name, ...defect, examples: examples.map(exampleData) },
     },
   ];
 }
@@ -45,10 +52,35 @@ function told({ what, why, set }: Pick<Defect, "what" | "why" | "set">): string[
 
 function refusalPage(name: keyof typeof CALCULATION_DEFECTS): Page {
   const { what, why, set } = CALCULATION_DEFECTS[name];
+  const { of, given, ask } = REFUSAL_EXAMPLES[name];
+  const outcome = ask() as Partial<Refusal>;
   return {
     name,
     title: `${name}: a reason for which a calculation refuses its inputs`,
-    lines: told({ what, why, set }),
-    data: { kind: "refusal", name, what, why, set },
+    lines: [
+      ...told({ what, why, set }),
+      "",
+      ...hanging("for example ", `${of} of ${given}`),
+      ...(outcome.defect === undefined ? [] : answer(outcome.defect)),
+    ],
+    data: { kind: "refusal", name, what, why, set, example: { of, given, message: outcome.defect ?? null } },
   };
+}
+
+const NO_EXAMPLE =
+  "none as a plan: in every one that is known something else is told before; tests try the rule on two bodies";
+
+function exampleLines({ level, from, lines, told: message, built, brings = [] }: ShownExample): string[] {
+  return [
+    "",
+    ...hanging("", `${level}, ${from}`),
+    ...lines.flatMap((line) => (line.length < 90 ? [`    ${line}`] : hanging("    ", line))),
+    ...(message === undefined ? [] : answer(message)),
+    ...(built === undefined ? [] : hanging("  says    ", built)),
+    ...(brings.length === 0 ? [] : hanging("  and     ", brings.join(", "))),
+  ];
+}
+
+function exampleData({ level, from, lines, told: message, built, brings = [] }: ShownExample): object {
+  return { level, from, lines, message: message ?? built ?? null, brings };
 }

@@ -1,3 +1,4 @@
+import { PLAN_MEASURES } from "../../stage/plan-measures.ts";
 import { presetValue } from "../explain/preset-value.ts";
 import { alsoLines } from "./also-lines.ts";
 import type { Answers } from "./answers.ts";
@@ -79,11 +80,7 @@ function barSection({ frame, answers, named }: Pen): string[] {
   return [
     "",
     ...comment("", "", "---- Bars. from and to are the ends of each bar's middle line, [x, y, z]."),
-    ...comment(
-      "",
-      "measure  ",
-      "tape, from the frame's outer face on the left (x) or in front (y) to the bar's near face, plus half the bar; z: middle of the bar over the top of the level bars (half the bar below it where it lies level with them)",
-    ),
+    ...comment("", "measure  ", PLAN_MEASURES.bars),
     ...comment("", "         ", "moves: true are those of the stage, where they are at the bottom of the travel."),
     ...alsoLines("", "bars", ["bar", "from", "to", "moves"]),
     "bars:",
@@ -102,11 +99,7 @@ function screwSection({ frame, answers, named, value }: Pen, { inset }: Attempt)
   return [
     "",
     "# ---- Lead screws",
-    ...comment(
-      "",
-      "measure  ",
-      "at: tape from the frame's outer faces to the screw's flank, plus half the screw; length: end to end; screw: diameter over the crests, and how far the nut moves in one turn",
-    ),
+    ...comment("", "measure  ", PLAN_MEASURES.screws),
     ...comment("", "         ", "bar: the one that carries its foot"),
     ...alsoLines("", "screws", ["at", "screw", "length", "bar"]),
     "screws:",
@@ -116,11 +109,7 @@ function screwSection({ frame, answers, named, value }: Pen, { inset }: Attempt)
     "  thrust: collar  # a clamp collar carries the weight; pulley: its set screws do",
     `  pulley: ${FOOT_PULLEY[answers.screws]}`,
     "  material: PETG",
-    ...comment(
-      "",
-      "measure  ",
-      "stage at the bottom: lowest part of the stage, and middle of the nuts, over the top of the level bars; lift: how far it is to rise",
-    ),
+    ...comment("", "measure  ", PLAN_MEASURES.travel),
     `travel: ${value(travel)}`,
   ];
 }
@@ -134,11 +123,7 @@ function motorSection({ frame, answers, value, named }: Pen, attempt: Attempt): 
   return [
     "",
     "# ---- Motor: it hangs shaft up from a plate on the frame",
-    ...comment(
-      "",
-      "measure  ",
-      "at: as of a screw; plateTop: top of that plate over the top of the level bars; motor: calipers, length of the shaft from the motor's face; torque: from its data sheet, at the speed it lifts with",
-    ),
+    ...comment("", "measure  ", PLAN_MEASURES.motor),
     ...alsoLines("", "motor", ["motor", "at", "plateTop", "torque", "speed", "pulleys"]),
     "motor:",
     ...Object.entries({ ...motor, plateTop }).map(([key, one]) => `  ${key}: ${value(one, key)}`),
@@ -154,11 +139,11 @@ function motorSection({ frame, answers, value, named }: Pen, attempt: Attempt): 
       "",
       "---- Belts: closed loops of 2 mm pitch. nodes: what each runs round; the tool finds the order, the length and the loop to buy. slide: the slot that tightens it, and its direction from +x.",
     ),
-    ...comment("", "measure  ", "width: calipers; stock: what your shop has, when it is not the usual lengths"),
+    ...comment("", "measure  ", PLAN_MEASURES.loops),
     ...alsoLines("", "loops", ["nodes", "slide"]),
     "loops:",
     ...named(loops),
-    ...comment("", "measure  ", "at: as of a screw; idler: the rim the belt runs on"),
+    ...comment("", "measure  ", PLAN_MEASURES.idlers),
     "idlers:",
     ...named(idlers),
   ];

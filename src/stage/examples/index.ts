@@ -1,0 +1,52 @@
+import type { StageDefect } from "../stage-defects.ts";
+import { CARGO_EXAMPLES } from "./cargo.ts";
+import { onceBuilt, onStage, type StageExample } from "./example.ts";
+import { LOOP_EXAMPLES } from "./loops.ts";
+
+export { BRINGS } from "./brings.ts";
+export type { StageExample } from "./example.ts";
+export { EXAMPLE_PLANS } from "./plans.ts";
+
+/** How each defect of a machine comes about: what trips it, by its name. */
+export const STAGE_EXAMPLES = {
+  "bodies-clash": [
+    onceBuilt(
+      "error",
+      "bar arm-front and bar beam stand in one another at the middle of the travel: 11.00 mm deep at x 380.0, y 105.5, " +
+        "z 225.0, a box of 20.00 x 11.00 x 20.00 mm, 4400 mm3",
+      "bars.beam={ bar: 20x20 slot 6, from: [380, 100, 225], to: [380, 160, 225] }",
+    ),
+  ],
+  // No plan is known in which nothing else is wrong before it; the rule is tried on two bodies of its own.
+  "belt-too-near-bracket": [],
+  "stage-meets-foot": [
+    onceBuilt(
+      "error",
+      "bar low and pulley of screw A leave 2.00 mm of air between them, under 3 mm",
+      "bars.low={ bar: 20x20 slot 6, from: [157, 62, 39], to: [300, 62, 39], moves: true }",
+    ),
+  ],
+  "frame-bars-overlap": [onStage("error", "bars.left.from=[15, 29.9, -15]")],
+  "screw-axis-inside-bar": [onStage("error", "screws.A.at=[150, 22]")],
+  "loop-without-motor-pulley": [onStage("error", "motor.pulleys=[{ loop: low, pulley: 20 teeth 2 mm, hub: down }]")],
+  "loop-with-two-motor-pulleys": [onStage("error", "motor.pulleys.1.loop=low")],
+  "motor-pulleys-overlap": [onStage("error", "motor.pulleys.0.hub=up", "motor.pulleys.1.commonFlange=true")],
+  "motor-pulley-bore-off-shaft": [onStage("error", "motor.pulleys.0.pulley={ row: 20 teeth 2 mm, bore: 5.2 }")],
+  "motor-shaft-too-short": [onStage("error", "motor.motor=NEMA 17")],
+  "hardware-data-disagrees": [onStage("error", "motor.pulleys.0.pulley={ row: 20 teeth 2 mm, height: 15.6 }")],
+  "belt-plane-below-lowest-seat": [onStage("error", "motor.plateTop=-60")],
+  "foot-stack-does-not-fit": [onStage("error", "travel.lowest=30")],
+  "belt-planes-apart-in-loop": [
+    onStage(
+      "warning",
+      "foot={ thrust: pulley, pulley: 40 teeth 2 mm, material: PETG }",
+      "motor.plateTop=11.5",
+      "screws.A.at=[150, 15]",
+      "screws.A.foot={ mount: on-top }",
+      "loops.low.width=6.7",
+      "loops.low.stock=[1370, 1400]",
+    ),
+  ],
+  ...LOOP_EXAMPLES,
+  ...CARGO_EXAMPLES,
+} as const satisfies Readonly<Record<StageDefect, readonly StageExample[]>>;

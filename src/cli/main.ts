@@ -1,4 +1,3 @@
-import { isatty } from "node:tty";
 import v8 from "node:v8";
 import { harmless, oneLine } from "../core/unprintable.ts";
 import { reason } from "./file-reason.ts";
@@ -69,14 +68,14 @@ async function main(argv: readonly string[]): Promise<void> {
   const { loadProgram } = await import("./program.ts");
   const { program, keepCompiled } = loadProgram(ofMachine ? "machine" : "part");
   cleanUp = program.cleanUp;
-  const screens = { out: isatty(1), err: isatty(2) };
+  const screens = { out: process.stdout.isTTY === true, err: process.stderr.isTTY === true };
   process.exitCode = await program.run({
     argv,
     version: TRAMWRIGHT_VERSION,
     environment: process.env,
     screens,
     // To ask Node's own stream would make it unfit to be read at once, as the presets are.
-    person: screens.out && screens.err && isatty(0),
+    person: screens.out && screens.err && (await import("node:tty")).isatty(0),
     write,
     draw: (text) => process.stderr.write(text),
     columns: process.stderr.columns ?? 80,

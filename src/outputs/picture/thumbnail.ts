@@ -8,9 +8,9 @@ export interface Standing {
   readonly at: Vec2;
 }
 
-/** Pixels of the picture, which is drawn at twice the size; free pixels at its edges. */
+/** Pixels of the picture, and free ones at its edges. */
 const SIZE = 128;
-const MARGIN = 8;
+const MARGIN = 4;
 /** The body in full light, and what lies behind it. */
 const BODY = [140, 184, 225] as const;
 const PAPER = 255;
@@ -26,13 +26,13 @@ const TOWARDS = [0.496732, -0.709406, 0.5] as const;
 /** Returns a small picture of meshes as they stand on the bed, on white, flatly shaded. */
 export function thumbnail(standing: readonly Standing[]): Picture {
   const drawn = standing.map(({ mesh, at }) => ({ mesh, points: seen(mesh, at) }));
-  const buffer = depthBuffer(SIZE * 2);
+  const buffer = depthBuffer(SIZE);
   toPixels(
     drawn.map(({ points }) => points),
-    SIZE * 2,
+    SIZE,
   );
   for (const { mesh, points } of drawn) paint(buffer, mesh, points);
-  return halved(buffer);
+  return coloured(buffer);
 }
 
 /** Returns the corners as the viewer has them: to the right, up, towards, mm. */
@@ -61,7 +61,7 @@ function toPixels(all: readonly Float64Array[], size: number): void {
       if (y > high) high = y;
     }
   }
-  const scale = Math.max(right - left, high - low, 1e-6) / (size - 4 * MARGIN);
+  const scale = Math.max(right - left, high - low, 1e-6) / (size - 2 * MARGIN);
   for (const points of all) {
     for (let at = 0; at < points.length; at += 3) {
       points[at] = size / 2 + ((points[at] as number) - (left + right) / 2) / scale;
@@ -98,23 +98,17 @@ function shadeOf(points: Float64Array, a: number, b: number, c: number): number 
   return Math.max(1, Math.min(255, Math.round(255 * (0.44 + 0.56 * Math.max(0, light)))));
 }
 
-/** Returns the picture at half the size, each pixel the mean of four. */
-function halved({ size, shades }: DepthBuffer): Picture {
-  const half = size / 2;
-  const pixels = new Uint8Array(half * half * 3);
+/** Returns the shades in the body's colour. */
+function coloured({ size, shades }: DepthBuffer): Picture {
   const palettes = BODY.map((full) => Uint8Array.from({ length: 256 }, (_, shade) => (full * shade) / 255));
   for (const palette of palettes) palette[0] = PAPER;
-  let to = 0;
-  for (let y = 0; y < size; y += 2) {
-    for (let at = y * size; at < (y + 1) * size; at += 2) {
-      const [a, b] = [shades[at] as number, shades[at + 1] as number];
-      const [c, d] = [shades[at + size] as number, shades[at + size + 1] as number];
-      for (let channel = 0; channel < 3; channel++) {
-        const palette = palettes[channel] as Uint8Array;
-        const sum = (palette[a] as number) + (palette[b] as number) + (palette[c] as number) + (palette[d] as number);
-        pixels[to++] = sum >> 2;
-      }
-    }
+  const [red, green, blue] = palettes as [Uint8Array, Uint8Array, Uint8Array];
+  const pixels = new Uint8Array(size * size * 3);
+  for (let at = 0; at < shades.length; at++) {
+    const shade = shades[at] as number;
+    pixels[at * 3] = red[shade] as number;
+    pixels[at * 3 + 1] = green[shade] as number;
+    pixels[at * 3 + 2] = blue[shade] as number;
   }
-  return { width: half, height: half, pixels };
+  return { width: size, height: size, pixels };
 }

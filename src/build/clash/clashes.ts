@@ -55,8 +55,13 @@ export function clashesOf(
   return [...worst.values()];
 }
 
-/** Bars that stand still to each other are compared where the frame is read, by their middle lines. */
+/**
+ * Bars that stand still to each other are compared where the frame is read, by their middle lines; a printed body and
+ * its own hardware where its mesh is verified.
+ */
 function toldElsewhere(first: Body, second: Body): boolean {
+  if (first.kind === "part" || second.kind === "part")
+    return first.hardwareOf === second.name || second.hardwareOf === first.name;
   return first.kind === "bar" && second.kind === "bar" && first.moves === second.moves;
 }
 

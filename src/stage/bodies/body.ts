@@ -46,6 +46,8 @@ export interface Body {
   readonly path: Path;
   /** The part of the machine that it is a piece of, where it is printed. */
   readonly part?: string;
+  /** The printed body whose hardware it is: how the two fit is seen on the finished mesh of that body. */
+  readonly hardwareOf?: string;
   /** Slots are left out of bars and grooves out of pulleys: where what belongs there may stand. */
   readonly rooms: Readonly<Partial<Record<RoomName, Solid>>>;
 }

@@ -29,7 +29,7 @@ export function fasteners(machine: Machine): Drawn[] {
         .map(({ name, body }): Drawn => {
           const of = piece.name === "" ? print.part.name : `${print.part.name} ${piece.name}`;
           const solid = standing(pieceInPart(machine, print, piece.name)(body), print.part.placement);
-          return { name: `${name} of ${of}`, solid, ...ofPart(machine, print.part) };
+          return { name: `${name} of ${of}`, hardwareOf: of, solid, ...ofPart(machine, print.part) };
         }),
     ),
   );

@@ -36,7 +36,7 @@ export async function check(text: string, options: BuildOptions = {}): Promise<C
   return withoutFiles(await make(text, options));
 }
 
-/** Returns the same with the files as bytes: STL, 3MF and sheet of each part, a machine's lists, drawing and manifest. */
+/** Returns the same with the files as bytes: STL, 3MF and sheet of each part, lists, drawing, manifest of a machine. */
 export async function make(text: string, options: BuildOptions = {}): Promise<Made> {
   const file = opened(text, options);
   const kind = kindOf(file);

@@ -1,6 +1,18 @@
 import * as z from "zod";
 import { SETTINGS } from "./settings.ts";
-import { anything, diagnostic, dimension, endless, fact, number, numbers, parameter, text, texts } from "./shapes.ts";
+import {
+  anything,
+  diagnostic,
+  dimension,
+  endless,
+  exampleMessage,
+  fact,
+  number,
+  numbers,
+  parameter,
+  text,
+  texts,
+} from "./shapes.ts";
 
 const quantity = z.strictObject({ symbol: text, unit: text, meaning: text });
 const quantities = z.record(text, z.looseObject(quantity.shape));
@@ -43,8 +55,27 @@ export const explained = z.union([
     set: text,
     excusable: z.boolean(),
     more: text.optional(),
+    examples: z.array(
+      z.strictObject({
+        level: text,
+        from: text.describe("where the example is from"),
+        lines: texts,
+        message: z
+          .union([text, exampleMessage])
+          .nullable()
+          .describe("what is told, the sentence alone where it is built"),
+        brings: texts.describe("what else is told"),
+      }),
+    ),
   }),
-  z.strictObject({ kind: z.literal("refusal"), name: text, what: text, why: text, set: text }),
+  z.strictObject({
+    kind: z.literal("refusal"),
+    name: text,
+    what: text,
+    why: text,
+    set: text,
+    example: z.strictObject({ of: text, given: text, message: z.looseObject({}).nullable() }),
+  }),
   z.strictObject({
     kind: z.literal("calculation"),
     name: text,

@@ -27,6 +27,13 @@ const complaint = {
 
 export const diagnostic = z.strictObject(complaint);
 
+/** A complaint of an example, with the place in its text where it stands in one. */
+export const exampleMessage = z.strictObject({
+  ...complaint,
+  file: text.optional(),
+  place: z.strictObject({ line: number, column: number, width: number, text }).optional(),
+});
+
 export const message = z.strictObject({
   file: text.describe("the file, or the family that was named in its place"),
   line: z.int().min(1).optional(),

@@ -95,7 +95,7 @@ export const wallTooThin: MountCheck = {
       value: floorLeft,
       unit: "mm",
       error: SHOULDER,
-      says: (limit) => `${floorLeft.toFixed(2)} mm of plastic lie over the insert, fewer than ${limit} mm`,
+      says: (limit) => `${plastic(floorLeft)} over the insert, fewer than ${limit} mm`,
       set: missing(SHOULDER),
     });
   },
@@ -107,7 +107,7 @@ function underNut(floor: number, line: number, missing: (limit: number) => strin
     unit: "mm",
     error: 2 * line,
     warning: 4 * line,
-    says: (limit) => `${floor.toFixed(2)} mm of plastic lie under the captive nut, fewer than ${limit.toFixed(1)} mm`,
+    says: (limit) => `${plastic(floor)} under the captive nut, fewer than ${limit.toFixed(1)} mm`,
     set: missing(4 * line),
   });
 }
@@ -150,3 +150,7 @@ function crushed(given: Parameters, { torqueUsed, torqueAllowed }: Derived): Fin
     set: `torque${bolt}: ${(Math.floor(90 * torqueAllowed) / 100).toFixed(2)} N·m in the printer's file`,
   });
 }
+
+/** A floor that is cut away is none, whatever the sum says. */
+const plastic = (thickness: number) =>
+  thickness < 0.005 ? "no plastic lies" : `${thickness.toFixed(2)} mm of plastic lie`;

@@ -28,7 +28,7 @@ test("a cube covers what the shadow of a cube covers", () => {
   const shadow = 100 * (Math.abs(Math.cos(e) * Math.cos(a)) + Math.abs(Math.cos(e) * Math.sin(a)) + Math.sin(e));
   // Its height is the greater side: two diagonals of the base seen from 30 degrees, and the cube's own height.
   const high = 10 * Math.cos(e) + 10 * Math.sin(e) * (Math.abs(Math.cos(a)) + Math.abs(Math.sin(a)));
-  const scale = (width - 2 * 8) / high;
+  const scale = (width - 2 * 4) / high;
   expect(covered / (shadow * scale ** 2)).toBeGreaterThan(0.99);
   expect(covered / (shadow * scale ** 2)).toBeLessThan(1.04);
 });

@@ -127,7 +127,10 @@ export const COMMANDS: Readonly<Record<string, Help>> = {
     ],
     usage: "tramwright tram <plan of a stage> --probe x,y,height ...",
     options: [
-      ["--probe x,y,height", "three or more; positive where the plate is high; in the plan's unit"],
+      [
+        "--probe x,y,height",
+        "three or more on the plate, x and y as in the plan; positive where it is high; in the plan's unit",
+      ],
       ["--spring mount=length", "how long the spring of a mount is now; left out, as long as set"],
       SET,
       PRINTER,

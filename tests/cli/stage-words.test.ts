@@ -170,7 +170,9 @@ describe("tram", () => {
 
   test.each([
     [["200,130,0", "560,130,0"], "a plane needs 3 probes or more"],
-    [["0,0,0", "100,100,0", "200,200,0"], "the probes lie on a line"],
+    [["200,200,0", "300,300,0", "400,400,0"], "the probes lie on a line"],
+    [["200,130,0", "560,130,0", "380,80,0"], "lies off the plate: x goes from 170 to 590 mm, y from 115 to 445 mm"],
+    [["200,130,0", "160,130,0", "380,430,0"], "--probe 160,130,0 lies off the plate"],
     [["200,130,0", "560,130,9", "380,430,0"], "mount two would have to move"],
     [["200,130", "560,130,9", "380,430,0"], "has 2 numbers and needs three"],
     [["200,130,a", "560,130,9", "380,430,0"], "a is not a number"],

@@ -113,14 +113,27 @@ function springsOf(typed: readonly string[], { units, plate: { mounts } }: Plan)
 }
 
 /** Reads `x,y,height`; bare numbers are in the plan's unit. */
-function readProbe(text: string, { units }: Plan): Probe {
+function readProbe(text: string, { units, plate }: Plan): Probe {
   const cells = text.split(",");
   const wanted = "write x,y,height such as 120,80,-0.15";
   const numbers = cells.map((cell) => readLength(cell, units, `--probe ${text}`, wanted));
   const [x, y, height] = numbers;
   if (numbers.length !== 3 || x === undefined || y === undefined || height === undefined)
     throw trouble(`--probe ${text} has ${cells.length} numbers and needs three: x,y,height`);
+  if ([x, y].some((value, axis) => Math.abs(value - (plate.at[axis] ?? 0)) > (plate.size[axis] ?? 0) / 2 + EDGE))
+    throw trouble(`--probe ${text} lies off the plate: ${reachOf(plate)}, counted like at: in the plan`);
   return { x, y, height };
+}
+
+/** A probe at the edge is still on the plate, mm. */
+const EDGE = 1;
+
+function reachOf({ at, size }: Plan["plate"]): string {
+  const [x, y] = [0, 1].map((axis) => {
+    const [middle, half] = [at[axis as 0 | 1], size[axis as 0 | 1] / 2];
+    return `from ${Number((middle - half).toFixed(2))} to ${Number((middle + half).toFixed(2))} mm`;
+  });
+  return `x goes ${x}, y ${y}`;
 }
 
 function readLength(

@@ -123,7 +123,7 @@ export const COMMANDS: Readonly<Record<string, Help>> = {
   tram: {
     summary: "what each mount of the plate must do to bring it level",
     examples: [
-      "tramwright tram presets/stages/seed-bench.yaml --probe 200,130,0 --probe 560,130,0.2 --probe 380,430,-0.1",
+      "tramwright tram presets/stages/seed-bench.yaml --probe 160,133,0 --probe 460,133,0.2 --probe 310,350,-0.1",
     ],
     usage: "tramwright tram <plan of a stage> --probe x,y,height ...",
     options: [

@@ -51,7 +51,7 @@ describe("what --json prints is as docs/json describes it", () => {
     ["report", ["report", "bad-plan.yaml"]],
     ["compare", ["compare", PLAN, "--set", "motor.plateTop=12"]],
     ["compare", ["compare", PLAN, resolve("presets/stages/copy-stand.yaml")]],
-    ["tram", ["tram", PLAN, "--probe", "200,130,0", "560,130,0.2", "380,430,-0.1"]],
+    ["tram", ["tram", PLAN, "--probe", "160,133,0", "460,133,0.2", "310,350,-0.1"]],
     ["new", ["new", "stage"]],
     ["new", ["new", "screw-foot", "-o", "mine.yaml"]],
     ["new", ["new", "--from", "foot.yaml", "--force"]],

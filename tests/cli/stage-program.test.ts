@@ -113,7 +113,9 @@ describe("exit codes", () => {
 
   test("probes with a minus are read", () => {
     const words = ["--probe", "200,130,0", "560,130,0", "-20,430,-0.1"];
-    expect(run(["tram", "plan.yaml", ...words], folder)).toMatchObject({ code: 0, err: "" });
+    const { code, err } = run(["tram", "plan.yaml", ...words], folder);
+    expect(code).toBe(2);
+    expect(err).toContain("--probe -20,430,-0.1 lies off the plate: x goes from 170 to 590 mm");
   });
 
   test("parts and stages are made in one run", () => {

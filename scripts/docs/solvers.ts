@@ -1,19 +1,9 @@
-import type { Citation } from "../../src/core/bibliography.ts";
 import * as m from "../../src/mechanics/index.ts";
-import { SEARCHES } from "../../src/stage/searches.ts";
+import { SEARCHES, type Search } from "../../src/stage/searches.ts";
 import * as given from "./solver-givens.ts";
 
 /** A calculation that no single formula gives: a search, a list or a verdict. The pages and the kit read it. */
-export interface Solver {
-  readonly name: string;
-  readonly title: string;
-  readonly takes: string;
-  readonly gives: string;
-  /** How it goes, in words and formulas. */
-  readonly how: string;
-  readonly source: Citation;
-  /** Where it holds, and what happens outside. */
-  readonly valid: string;
+export interface Solver extends Omit<Search, "again"> {
   readonly examples: readonly {
     readonly says: string;
     readonly computed: () => number | string;

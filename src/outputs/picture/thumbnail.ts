@@ -27,10 +27,7 @@ const TOWARDS = [0.496732, -0.709406, 0.5] as const;
 export function thumbnail(standing: readonly Standing[]): Picture {
   const drawn = standing.map(({ mesh, at }) => ({ mesh, points: seen(mesh, at) }));
   const buffer = depthBuffer(SIZE);
-  toPixels(
-    drawn.map(({ points }) => points),
-    SIZE,
-  );
+  toPixels(drawn.map(({ points }) => points));
   for (const { mesh, points } of drawn) paint(buffer, mesh, points);
   return coloured(buffer);
 }
@@ -50,7 +47,7 @@ function seen({ positions }: Mesh, [dx, dy]: Vec2): Float64Array {
 }
 
 /** Turns mm into pixels, y downwards, so that everything lies in the picture. */
-function toPixels(all: readonly Float64Array[], size: number): void {
+function toPixels(all: readonly Float64Array[]): void {
   let [left, right, low, high] = [Infinity, -Infinity, Infinity, -Infinity];
   for (const points of all) {
     for (let at = 0; at < points.length; at += 3) {
@@ -61,11 +58,11 @@ function toPixels(all: readonly Float64Array[], size: number): void {
       if (y > high) high = y;
     }
   }
-  const scale = Math.max(right - left, high - low, 1e-6) / (size - 2 * MARGIN);
+  const scale = Math.max(right - left, high - low, 1e-6) / (SIZE - 2 * MARGIN);
   for (const points of all) {
     for (let at = 0; at < points.length; at += 3) {
-      points[at] = size / 2 + ((points[at] as number) - (left + right) / 2) / scale;
-      points[at + 1] = size / 2 - ((points[at + 1] as number) - (low + high) / 2) / scale;
+      points[at] = SIZE / 2 + ((points[at] as number) - (left + right) / 2) / scale;
+      points[at + 1] = SIZE / 2 - ((points[at + 1] as number) - (low + high) / 2) / scale;
       points[at + 2] = (points[at + 2] as number) / scale;
     }
   }

@@ -22,6 +22,7 @@ export const TOPICS: readonly (readonly [title: string, names: readonly string[]
       "pluck-tension",
       "span-deflection",
       "shaft-pull",
+      "pull-at-rating",
       "belt-pull",
     ],
   ],

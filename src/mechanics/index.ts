@@ -68,6 +68,7 @@ import { pluckTension } from "./pluck-tension.ts";
 import { pressFitInterference } from "./press-fit-interference.ts";
 import { pressFitPressure } from "./press-fit-pressure.ts";
 import { printedHole } from "./printed-hole.ts";
+import { pullAtRating } from "./pull-at-rating.ts";
 import { pulleyGap } from "./pulley-gap.ts";
 import { pulleyOutside } from "./pulley-outside.ts";
 import { requiredSlide } from "./required-slide.ts";
@@ -209,6 +210,7 @@ export * from "./point.ts";
 export * from "./press-fit-interference.ts";
 export * from "./press-fit-pressure.ts";
 export * from "./printed-hole.ts";
+export * from "./pull-at-rating.ts";
 export * from "./pulley-gap.ts";
 export * from "./pulley-outside.ts";
 export * from "./required-slide.ts";
@@ -356,6 +358,7 @@ export const CALCULATIONS = [
   pressFitInterference,
   pressFitPressure,
   printedHole,
+  pullAtRating,
   pulleyGap,
   pulleyOutside,
   requiredSlide,

@@ -73,6 +73,10 @@ export const LOOP_EXAMPLES = {
     onBelt("warning", ...rub("[150, 12]", "{ row: two F625, runDiameter: 15 }")),
   ],
   "belt-overloaded": [onBelt("error", "loops.one.tension=30"), onBelt("warning", "loops.one.tension=22")],
+  "motor-shaft-overloaded": [
+    onBelt("error", "motor.motor={ row: NEMA 17, shaftLength: 60 }", "motor.plate=28"),
+    onBelt("warning", "motor.motor={ row: NEMA 17, shaftLength: 60 }", "motor.plate=18"),
+  ],
   "belts-too-close": [onStage("error", thin(6.1, 0.3)), onStage("warning", thin(6.3, 0.5))],
   "belt-too-near-foreign-flange": [onStage("error", thin(6.1, 0.3)), onStage("warning", thin(6.3, 0.5))],
   "belt-too-near-upright": [

@@ -98,6 +98,12 @@ export const LOOP_DEFECTS = {
     set: "tension: lower, or a wider belt",
     excusable: true,
   },
+  "motor-shaft-overloaded": {
+    what: "the belts pull harder on the motor's shaft, each as far from its face as it runs, than the motor is rated for",
+    why: "the front bearing wears out, and a thin shaft bends until the pulley runs out of true",
+    set: "belts nearer to the motor's face, less tension, or a motor rated for more",
+    excusable: true,
+  },
   "belts-too-close": {
     what: "two belts pass over one another with too little air",
     why: "belts wander between their flanges and flutter; two that touch saw each other through",

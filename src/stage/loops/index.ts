@@ -10,7 +10,7 @@ import { beltDefects, meshOf } from "./checks.ts";
 import { gapDefects } from "./gap-defects.ts";
 import { gapsOf } from "./gaps.ts";
 import { idlerStands } from "./idler-stand.ts";
-import { motorSection } from "./motor-pull.ts";
+import { motorPull } from "./motor-pull.ts";
 import { type LoopSetup, MOTOR, setupOf } from "./nodes.ts";
 import { listedOrder, shortestOrder } from "./order.ts";
 import { loopSection } from "./report.ts";
@@ -29,19 +29,20 @@ export function solveLoops(
   const strips = loops.map((loop) => stripOf(loop, pulleys));
   const gaps = strips.map((strip) => [...gapsOf(plan, strip, strips)].sort(byMargin));
   const gapsAt = (index: number) => gaps[index] as readonly BeltGap[];
-  const motor = motorSection(plan, loops);
+  const motor = motorPull(plan, loops, pulleys);
   const stands = idlerStands(plan, loops, pulleys);
   return {
     loops: loops.map((loop, index) => choiceOf(loop, gapsAt(index))),
     sections: [
       ...loops.map((loop, index) => loopSection(plan, loop, gapsAt(index))),
-      ...(motor.facts.length === 0 ? [] : [motor]),
+      ...motor.sections,
       ...(stands.facts.length === 0 ? [] : [{ title: "Idlers", facts: stands.facts }]),
     ],
     diagnostics: [
       ...ordered.flatMap((loop) => ("nominal" in loop ? [] : loop.diagnostics)),
       ...loops.flatMap((loop) => [...stockDefects(plan, loop), ...beltDefects(plan, loop)]),
       ...loops.flatMap(({ ordered: { name } }, index) => gapDefects(plan, name, gapsAt(index), pulleys)),
+      ...motor.diagnostics,
       ...stands.diagnostics,
       ...assemblyNotes(plan, loops, pulleys),
     ],

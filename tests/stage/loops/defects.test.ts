@@ -179,12 +179,23 @@ const CASES = {
     { level: "error", plan: () => layout({ screws: { A: [22.5, 0, 40] } }), path: ["loops", "one"] },
     { level: "warning", plan: () => layout({ screws: { A: [23.5, 0, 40] } }), path: ["loops", "one"] },
   ],
+  "motor-shaft-overloaded": [
+    { level: "error", plan: () => farFromFace(24.5), path: ["motor", "motor"] },
+    { level: "warning", plan: () => farFromFace(14.5), path: ["motor", "motor"] },
+  ],
   "loop-must-go-on-first": [{ level: "note", plan: () => widePlan(), path: ["loops", "low"] }],
 } as const satisfies Readonly<Record<keyof typeof LOOP_DEFECTS, readonly Case[]>>;
 
 const cases = Object.entries(CASES).flatMap(([name, list]: [string, readonly Case[]]) =>
   list.map((one) => ({ name, ...one })),
 );
+
+/** Half a turn of a belt of 15 N, as far from the motor's face as this plate and 5.5 mm over it; rated 28 N at 20 mm. */
+function farFromFace(plate: number, loop: object = {}): Plan {
+  const pulleys = [{ loop: "one", pulley: "40 teeth 2 mm" }];
+  const motor = { at: [0, 0], motor: { row: "NEMA 17", shaftLength: 60 }, plate, pulleys };
+  return layout({ screws: { A: [300, 0, 40] }, loop: { ...loop }, more: { motor } });
+}
 
 /** Returns what stands in a plan at a path. */
 function at(plan: unknown, path: Diagnostic["path"]): unknown {
@@ -213,6 +224,13 @@ const setOf = (plan: Plan, name: string) => solved(plan).diagnostics.find((one) 
 
 describe("what a message says to set passes", () => {
   const short = { ...PAIR, loop: { stock: [684], slide: { direction: 180, from: -1, to: 1 } } } as const;
+
+  test("the tension at which the motor's shaft carries the belt", () => {
+    const [, tension] = /loops\.one\.tension: (\S+) N/.exec(setOf(farFromFace(24.5), "motor-shaft-overloaded")) ?? [];
+    expect(Number(tension)).toBeCloseTo((15 * 28) / 45, 0);
+    expect(named(farFromFace(24.5, { tension: Number(tension) }))).not.toContain("motor-shaft-overloaded");
+    expect(named(farFromFace(24.5, { tension: Number(tension) + 0.2 }))).toContain("motor-shaft-overloaded");
+  });
 
   test("a longer slide", () => {
     const set = /from: (\S+) and to: (\S+) of the slide/.exec(setOf(layout(short), "no-stock-loop-within-slide"));

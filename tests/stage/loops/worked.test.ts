@@ -63,6 +63,24 @@ describe("loops worked by hand", () => {
     expect(fact(facts, "motor.pull")).toBeCloseTo(30, 9);
   });
 
+  // Moments about the face, statics: a belt 46 mm from it weighs as much on the front bearing as 46/20 of it at 20 mm.
+  test("the pull on the motor's shaft counts as far from its face as the belt runs", () => {
+    // The belt lies flange and half a groove, 1 + 3.5, over 1 of air on the plate, and the plate this thick on the face.
+    const of = (plate: number) => {
+      const motor = { motor: { row: "NEMA 17", shaftLength: 60 }, plate };
+      const pulleys = [{ loop: "one", pulley: "40 teeth 2 mm" }];
+      const { facts, diagnostics } = onlyLoop(
+        layout({ screws: { A: [300, 0, 40] }, more: { motor: { at: [0, 0], pulleys, ...motor } } }),
+      );
+      const told = diagnostics.filter(({ name }) => name === "motor-shaft-overloaded");
+      return { pull: fact(facts, "motor.pull"), rated: fact(facts, "motor.rated-pull"), told };
+    };
+    expect(of(14.5)).toMatchObject({ pull: 30, rated: 30, told: [{ level: "warning", limit: { value: 28 } }] });
+    expect(of(24.5)).toMatchObject({ pull: 30, rated: 45, told: [{ level: "error", limit: { value: 42 } }] });
+    // Near the face no more than twice the rating is counted on.
+    expect(of(2)).toMatchObject({ pull: 30, rated: 15, told: [] });
+  });
+
   // 0.3 N m on 20 teeth of 2 mm: 0.3 / (0.02 / pi) = 47.12 N.
   test("the motor's torque as a difference of span tensions", () => {
     const { sections } = solved(widePlan());

@@ -11,12 +11,22 @@ import type { Fact } from "../fact.ts";
 import { atLeast, worked } from "../worked.ts";
 import { footWord, type ScrewDrive } from "./screw-drives.ts";
 import type { SharedStage } from "./structure.ts";
+import { unjudged } from "./unjudged.ts";
 
 /** A bearing up to this bore counts as small; a catalogue limits it to a quarter of C0 along the axis. mm */
 const SMALL_BORE = 12;
 
-/** Returns the numbers of a foot's bearing and of the pulley's set screws; the family of feet judges them. */
-export function bearing(stage: SharedStage, own: ScrewDrive): readonly Fact[] {
+/**
+ * Returns the numbers of a foot's bearing and of the pulley's set screws. The family of feet judges them; where no foot
+ * could be stacked, they are judged here.
+ */
+export function bearing(stage: SharedStage, own: ScrewDrive) {
+  const facts = bearingFacts(stage, own);
+  const hasFoot = stage.feet.some(({ screw }) => screw === own.name);
+  return { facts, diagnostics: hasFoot ? [] : unjudged(own.name, facts) };
+}
+
+function bearingFacts(stage: SharedStage, own: ScrewDrive): readonly Fact[] {
   const { plan, loads } = stage;
   const { name } = own;
   const axial = loads?.worst[name] ?? 0;
@@ -24,6 +34,9 @@ export function bearing(stage: SharedStage, own: ScrewDrive): readonly Fact[] {
   if (item === undefined || !(axial > 0)) return [];
   const { bore, dynamicRating, staticRating } = item.values;
   const pull = pullOf(stage, own);
+  const thrust = footWord(plan, name, "thrust") ?? "pulley";
+  // A screw that hangs, or stands on its tip, puts nothing on its bearing along the axis.
+  if (thrust === "hung" || thrust === "tip") return pull.facts;
   const radial = pull.values?.pull ?? 0;
   const key = `screw.${name}`;
   const limit = worked(

@@ -20,9 +20,10 @@ export function screws(stage: SharedStage): Topic {
   const each = stage.drives.map((own) => {
     const thread = torqueOf(stage, own);
     const ends = screwEnds(stage, own);
-    const facts = [...thread.facts, ...ends.facts, ...bearing(stage, own)];
+    const held = bearing(stage, own);
+    const facts = [...thread.facts, ...ends.facts, ...held.facts];
     const section = { title: `Screw ${own.name}`, facts, lines: [...thread.lines, ...ends.lines] };
-    return { section, diagnostics: [...thread.diagnostics, ...ends.diagnostics] };
+    return { section, diagnostics: [...thread.diagnostics, ...ends.diagnostics, ...held.diagnostics] };
   });
   return {
     sections: each.map(({ section }) => section),

@@ -89,10 +89,13 @@ function standing({ plan, screw, footing, typed }: Given): Sourced {
   };
 }
 
-function pulling({ pulley }: Given, belt: BeltAtFoot | undefined): Sourced {
+/** Without a sound loop the belt is taken to go half round the pulley, which pulls most. */
+function pulling({ plan, pulley }: Given, belt: BeltAtFoot | undefined): Sourced {
+  const tension = plan.loops[pulley.loop]?.tension;
+  const pull = belt?.pull ?? (tension === undefined ? undefined : 2 * tension);
   return {
     beltSpans: [belt?.spans, ["loops", pulley.loop, "nodes"]],
-    beltPull: [belt === undefined ? undefined : tenth(belt.pull), ["loops", pulley.loop, "tension"]],
+    beltPull: [pull === undefined ? undefined : tenth(pull), ["loops", pulley.loop, "tension"]],
   };
 }
 

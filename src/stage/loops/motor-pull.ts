@@ -21,8 +21,8 @@ export function motorPull(plan: Plan, loops: readonly SolvedLoop[], pulleys: rea
     "pull of all belts on the motor's shaft",
   );
   const levers = turned.flatMap(({ loop, spans }) => leverOf(plan, loop, spans, pulleys));
-  // A belt whose pulley is not known has no lever; then nothing can be said of all of them together.
-  const known = levers.length === turned.length ? levers : [];
+  // Belts that pull against one another spare the bearing: without one of them nothing can be said of all together.
+  const known = levers.length === plan.motor.pulleys.length ? levers : [];
   const rated = ratedPull(
     plan,
     known.flatMap(({ spans }) => spans),

@@ -73,3 +73,8 @@ function boltFor(thread: string): Bought["bolt"] {
   const washer = { washerDiameter: outside, washerThickness: thickness };
   return { thread, diameter, hole: mediumHole, headDiameter, headHeight, key, ...washer };
 }
+
+/** Returns whether a collar holds by the point of its set screw; a clamp collar holds all round. */
+export function isSetCollar(collar: Parameters["collar"]): boolean {
+  return collar?.row?.source === "din-705";
+}

@@ -5,6 +5,7 @@ import { nominal } from "../../core/item.ts";
 import { tidy } from "../../core/rounding.ts";
 import { findRow } from "../../core/table.ts";
 import type { Case, HardwareLine } from "../family.ts";
+import { isSetCollar } from "./bought.ts";
 import { CAP } from "./derive/cap.ts";
 import { HARDWARE_PLAY } from "./derive/fixing.ts";
 import type { Derived } from "./derive/index.ts";
@@ -52,11 +53,6 @@ function collarToBuy({ collar }: Parameters, { bought }: Derived): string {
   const { bore, outside, width } = collar === undefined ? bought.collar : nominal(collar);
   const kind = isSetCollar(collar) ? "set collar" : "clamp collar";
   return `${kind}, bore ${bore}, ${outside} x ${width}`;
-}
-
-/** A set collar holds by the point of its set screw, a clamp collar all round. */
-function isSetCollar(collar: Parameters["collar"]): boolean {
-  return collar?.row?.source === "din-705";
 }
 
 /** A shim clears the inner ring's face by this much, mm across. */

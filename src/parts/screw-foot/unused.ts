@@ -50,7 +50,7 @@ const USES: Partial<Readonly<Record<keyof Parameters, Use>>> = {
     counts: (given) => carries.counts(given) && (given.lightestLoad ?? given.otherSink) !== undefined,
     with: `${carries.with}, and lightestLoad or otherSink`,
   },
-  crashForce: thrust("pulley"),
+  crashForce: thrust("pulley", "collar"),
   postAzimuths: { counts: ({ style }) => style === "bridged", with: "style: bridged" },
   bearingToNut: { counts: ({ style }) => style !== "bridged", with: "style: open or walled" },
   nutFloat: {

@@ -99,10 +99,10 @@ function pulling({ plan, pulley }: Given, belt: BeltAtFoot | undefined): Sourced
   };
 }
 
-/** Loads count only where the foot carries, and a crash where the set screws do. */
+/** Loads count only where the foot carries, and a crash where set screws or a collar hold the screw. */
 function carrying({ loads, screw, typed }: Given): Sourced {
   const worst = typed.thrust === "hung" ? undefined : loads?.worst[screw];
-  const onScrews = typed.thrust === undefined || typed.thrust === "pulley";
+  const onScrews = typed.thrust === undefined || typed.thrust === "pulley" || typed.thrust === "collar";
   return {
     axialLoad: [worst === undefined ? undefined : tenth(Math.max(0, worst)), ["masses"]],
     crashForce: [onScrews && loads !== undefined ? tenth(loads.crash) : undefined, ["motor", "torque"]],

@@ -21,7 +21,7 @@ const SETTINGS = [
   [{ lightestLoad: 40 }, { otherSink: 0.01 }, {}],
   [{ steadyLoad: 40 }, {}, { lightestLoad: 20 }],
   [{ otherSink: 0.01 }, { thrust: "hung" }, {}],
-  [{ crashForce: 10 }, { thrust: "collar" }, {}],
+  [{ crashForce: 10 }, { thrust: "shoulder" }, {}],
   [{ postAzimuths: [270, 90] }, {}, { style: "bridged" }],
   [{ bearingToNut: 300 }, { style: "bridged" }, {}],
   [{ nutFloat: 0.3 }, {}, { bearingToNut: 300 }],

@@ -203,6 +203,25 @@ describe("what the plan says of a foot", () => {
     expect(part.parameters.framePosts).toEqual([{ x: -50, y: -40, width: 20 }]);
   });
 
+  test("a crash presses on a collar too, and set screws that carry nothing are not counted on", () => {
+    const held = (foot: object) => {
+      const plan = widePlan({ ...WORKED, foot: { ...WORKED.foot, ...foot } });
+      const { part } = feetOf(plan, { loads: evenLoads(plan, 100, -3, 400) }).of("A");
+      const { dimensions, diagnostics } = screwFoot.design(part.parameters, printerWith());
+      const value = (name: string) => dimensions.find(({ symbol }) => symbol === name)?.value ?? Number.NaN;
+      const told = diagnostics.map(({ says }) => says).join("; ");
+      return { crash: part.parameters.crashForce, holds: value("n_hold"), factor: value("k_crash"), told };
+    };
+    const clamp = held({ thrust: "collar" });
+    expect(clamp).toMatchObject({ crash: 400, holds: 0, factor: 1000 });
+    expect(clamp.told).toContain("the clamp collar carries 100 N, and 500 N when the motor stalls");
+    // One M4 point of 1713 N (Shigley, Table 7-4) on thread crests, 0.3 of it (common practice).
+    const set = held({ thrust: "collar", collar: "8 set screw" });
+    expect(set).toMatchObject({ crash: 400, holds: 1 });
+    expect(set.factor).toBeCloseTo((0.3 * 1713) / 500, 3);
+    expect(held({ thrust: "shoulder" })).toMatchObject({ crash: 0, holds: 0, factor: 1000 });
+  });
+
   test("what is not known yet is the family's default", () => {
     const { part } = feetOf(widePlan(WORKED)).of("A");
     expect(part.parameters).toMatchObject({ axialLoad: 50, beltPull: 30, crashForce: 0 });

@@ -78,6 +78,31 @@ const onSetScrews: FootCheck = {
   },
 };
 
+const onCollar: FootCheck = {
+  name: "thrust-hangs-on-collar",
+  path: ["collar"],
+  why: "a collar that slips along the thread lets the stage down, and its pulley out of the belt's plane",
+  trips: {
+    error: { thrust: "collar", collar: "8 set screw", axialLoad: 350 },
+    warning: { thrust: "collar", collar: "8 set screw", axialLoad: 100, crashForce: 600 },
+    note: { thrust: "collar" },
+  },
+  test: ({ given, derived: { holdFactor, crashFactor, hold, holdCount, thrust } }) => {
+    if (given.thrust !== "collar") return undefined;
+    const crash = given.crashForce > 0 ? `, and ${f(thrust + given.crashForce, 0)} N when the motor stalls` : "";
+    if (holdCount === 0) {
+      const says = `the clamp collar carries ${f(thrust, 0)} N${crash}; what it holds on a thread is in no table`;
+      return { level: "note", says, set: "nothing: mark the screw at the collar, and look whether it has moved" };
+    }
+    const set = "collar: a clamp collar, or two of them";
+    const says = `the set collar holds ${f(hold, 0)} N and carries ${f(thrust, 0)} N${crash}`;
+    return (
+      below({ value: holdFactor, unit: "", error: 1.5, warning: 3, says: () => says, set }) ??
+      below({ value: crashFactor, unit: "", warning: 1, says: () => says, set })
+    );
+  },
+};
+
 const tipGrinds: FootCheck = {
   name: "screw-tip-grinds-bar",
   path: ["tipLength"],
@@ -209,6 +234,7 @@ export const serviceChecks: readonly FootCheck[] = [
   outOfReach,
   hidden,
   onSetScrews,
+  onCollar,
   tipGrinds,
   tips,
   overloaded,

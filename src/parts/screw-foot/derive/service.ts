@@ -5,7 +5,7 @@ import { cupPointHold } from "../../../mechanics/cup-point-hold.ts";
 import { pressFitInterference } from "../../../mechanics/press-fit-interference.ts";
 import { screwTilt } from "../../../mechanics/screw-tilt.ts";
 import { setScrewHold } from "../../../mechanics/set-screw-hold.ts";
-import type { Bought } from "../bought.ts";
+import { type Bought, isSetCollar } from "../bought.ts";
 import type { Parameters } from "../parameters.ts";
 import type { Housing } from "./housing.ts";
 import type { Loads } from "./loads.ts";
@@ -17,6 +17,8 @@ export interface Service {
   readonly bearingLoad: number;
   readonly bearingSafety: number;
   readonly axialLimit: number;
+  /** Set screws that carry the thrust; 0 where something else does. */
+  readonly holdCount: number;
   readonly holdEach: number;
   readonly hold: number;
   readonly holdFactor: number;
@@ -69,21 +71,27 @@ function bearingOf({ beltPull, bearing: { key } }: Parameters, { bearing }: Boug
   };
 }
 
-/** Set screws count in every thrust path; the check looks only where they carry the stage. */
-function holdOf({ crashForce }: Parameters, { pulley }: Bought, load: number) {
-  const each = cupPointHold.compute({ diameter: Number(pulley.setScrew.replace(/^M/i, "")) });
-  const holdEach = isRefusal(each) ? 0 : each.hold;
-  const count = Math.round(pulley.setScrewCount);
+/** What carries the thrust holds it: the pulley's set screws, or a collar's; where neither does there is none. */
+function holdOf({ crashForce, thrust, collar }: Parameters, { pulley, collar: ring }: Bought, load: number) {
+  const { thread, count } = holdingScrews(thrust, collar, { pulley, ring });
+  const each = cupPointHold.compute({ diameter: Number(thread.replace(/^M/i, "")) });
+  const holdEach = count === 0 || isRefusal(each) ? 0 : each.hold;
   const of = (force: number, otherwise: number) =>
     outcomeOf(setScrewHold, "factor", { count, each: holdEach, share: ON_CRESTS, load: force }, otherwise);
   const hold = count * holdEach * ON_CRESTS;
-  const idle = hold > 0 ? NO_LOAD : 0;
-  return {
-    holdEach,
-    hold,
-    holdFactor: of(load, load > 0 ? 0 : idle),
-    crashFactor: of(load + crashForce, load + crashForce > 0 ? 0 : idle),
-  };
+  // Nothing hangs on set screws that carry nothing; those of a size without data hold nothing that could be counted on.
+  const idle = hold > 0 || count === 0 ? NO_LOAD : 0;
+  const factor = (force: number) => of(force, force > 0 && count > 0 ? 0 : idle);
+  return { holdCount: count, holdEach, hold, holdFactor: factor(load), crashFactor: factor(load + crashForce) };
+}
+
+function holdingScrews(
+  thrust: Parameters["thrust"],
+  collar: Parameters["collar"],
+  { pulley, ring }: { readonly pulley: Bought["pulley"]; readonly ring: Bought["collar"] },
+): { readonly thread: string; readonly count: number } {
+  if (thrust === "pulley") return { thread: pulley.setScrew, count: Math.round(pulley.setScrewCount) };
+  return { thread: ring.screw, count: thrust === "collar" && isSetCollar(collar) ? 1 : 0 };
 }
 
 /** 0 when the distance to the nut is not known, or a bridge holds the screw above the belt as well. */

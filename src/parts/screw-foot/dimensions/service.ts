@@ -1,8 +1,14 @@
+import { isSetCollar } from "../bought.ts";
+import type { Parameters } from "../parameters.ts";
 import { mm, of } from "./entry.ts";
 
 const LIMIT = '"0.25 C0 for bores up to 12 and light series, 0.5 C0 otherwise"';
 const TILT =
   '"play of the nut over its distance, plus the bend of the screw under the belt; 0 when the distance is not given"';
+
+/** Whether a thrust hangs on the points of set screws. */
+const onPoints = ({ axialLoad, thrust, collar }: Parameters) =>
+  axialLoad > 0 && (thrust === "pulley" || (thrust === "collar" && isSetCollar(collar)));
 
 /** How the bearing, the set screws and the moving things round the foot fare. */
 export const serviceDimensions = {
@@ -22,27 +28,28 @@ export const serviceDimensions = {
     "iso-76",
   ),
   axialLimit: of("N", "F_lim", "axial load the bearing bears", LIMIT, "bearing-makers"),
-  holdEach: of(
-    "N",
-    "F_ss",
-    "axial hold of one set screw",
-    '"cup point of the nearest inch size"',
-    "shigley: Table 7-4",
+  holdCount: of(
+    "",
+    "n_hold",
+    "set screws that carry the thrust",
+    '"those of the pulley, or the one of a set collar; 0 where a clamp collar, a shoulder or the tip carries"',
+    "statics",
   ),
-  hold: of("N", "F_hold", "axial hold of the set screws on thread crests", "n_ss * F_ss * 0.3", "common-practice"),
+  holdEach: of("N", "F_ss", "axial hold of one of them", '"cup point of the nearest inch size"', "shigley: Table 7-4"),
+  hold: of("N", "F_hold", "axial hold of those set screws on thread crests", "n_hold * F_ss * 0.3", "common-practice"),
   holdFactor: of(
     "",
     "k_hold",
     "hold over the thrust",
-    ({ axialLoad, thrust }) => (axialLoad > 0 && thrust !== "hung" ? "F_hold / F_t" : '"hold over the thrust"'),
+    (given) => (onPoints(given) ? "F_hold / F_t" : '"hold over the thrust; no thrust hangs on set screws"'),
     "statics",
   ),
   crashFactor: of(
     "",
     "k_crash",
     "hold over thrust and crash",
-    ({ axialLoad, thrust }) =>
-      axialLoad > 0 && thrust !== "hung" ? "F_hold / (F_t + F_crash)" : '"hold over thrust and crash"',
+    (given) =>
+      onPoints(given) ? "F_hold / (F_t + F_crash)" : '"hold over thrust and crash; no thrust hangs on set screws"',
     "statics",
   ),
   interference: of("%", "i_p", "press interference, of the diameter", "(D - D_p) / D * 100", "geometry"),

@@ -13,6 +13,12 @@ export const STAGE_DEFECTS = {
     set: "from: and to: of one of the two bars, by their middle lines",
     excusable: false,
   },
+  "bar-joins-no-other": {
+    what: "a bar touches no other bar that it could be joined to, nor is it bolted to a carriage",
+    why: "nothing holds it in its place; most often it was cut or typed too short, or its height was mistaken",
+    set: "from: and to: of the bar, so that it reaches another one",
+    excusable: true,
+  },
   "screw-axis-inside-bar": {
     what: "the axis of a screw runs through a bar",
     why: "the screw cannot go where the bar is",

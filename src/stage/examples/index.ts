@@ -12,9 +12,10 @@ export const STAGE_EXAMPLES = {
   "bodies-clash": [
     onceBuilt(
       "error",
-      "bar arm-front and bar beam stand in one another at the middle of the travel: 11.00 mm deep at x 380.0, y 105.5, " +
-        "z 225.0, a box of 20.00 x 11.00 x 20.00 mm, 4400 mm3",
-      "bars.beam={ bar: 20x20 slot 6, from: [380, 100, 225], to: [380, 160, 225] }",
+      "bar arm-front and bar beam stand in one another at the middle of the travel: 7.00 mm deep at x 380.0, y 84.5, " +
+        "z 225.0, a box of 20.00 x 7.00 x 20.00 mm, 2800 mm3",
+      "bars.pole={ bar: 20x20 slot 6, from: [380, 15, 0], to: [380, 15, 235] }",
+      "bars.beam={ bar: 20x20 slot 6, from: [380, 25, 225], to: [380, 88, 225] }",
     ),
   ],
   // No plan is known in which nothing else is wrong before it; the rule is tried on two bodies of its own.
@@ -24,9 +25,13 @@ export const STAGE_EXAMPLES = {
       "error",
       "bar low and pulley of screw A leave 2.00 mm of air between them, under 3 mm",
       "bars.low={ bar: 20x20 slot 6, from: [157, 62, 39], to: [300, 62, 39], moves: true }",
+      "bars.leg={ bar: 20x20 slot 6, from: [290, 82, 35], to: [290, 82, 100], moves: true }",
     ),
   ],
   "frame-bars-overlap": [onStage("error", "bars.left.from=[15, 29.9, -15]")],
+  "bar-joins-no-other": [
+    onStage("warning", "bars.arm-back.from=[75.5, 464, 115]", "bars.arm-back.to=[684.5, 464, 115]"),
+  ],
   "screw-axis-inside-bar": [onStage("error", "screws.A.at=[150, 22]")],
   "loop-without-motor-pulley": [onStage("error", "motor.pulleys=[{ loop: low, pulley: 20 teeth 2 mm, hub: down }]")],
   "loop-with-two-motor-pulleys": [onStage("error", "motor.pulleys.1.loop=low")],

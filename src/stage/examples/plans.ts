@@ -67,6 +67,7 @@ bars:
   rail: { bar: 30x30 slot 8, from: [-300, -47, -15], to: [1200, -47, -15] }
   arm-front: { bar: 30x30 slot 8, from: [300, -784, 115], to: [900, -784, 115], moves: true }
   arm-back: { bar: 30x30 slot 8, from: [300, -416, 115], to: [900, -416, 115], moves: true }
+  side: { bar: 30x30 slot 8, from: [315, -769, 115], to: [315, -431, 115], moves: true }
 screws:
   A: { at: [300, 0], length: 420, top: free, bar: rail, foot: { pulley: 40 teeth 2 mm } }
 foot: { thrust: collar }

@@ -4,6 +4,7 @@ import type { Plan } from "../schema/index.ts";
 import { stageDefect } from "../stage-defects.ts";
 import { overlapOf } from "./box-overlap.ts";
 import { footingOf, hundredth, isMisfit, mountOf } from "./footing.ts";
+import { looseBars } from "./loose-bars.ts";
 import { meetsLine, type PlacedBar, placedBars } from "./placed-bar.ts";
 import { soundBars } from "./sound-bars.ts";
 import { isTouched, touchedNames, type Unread } from "./unread.ts";
@@ -17,8 +18,8 @@ const UNSURE = 80;
 const FAR = 1e5;
 
 /**
- * Returns what is wrong with bars and screws as bodies: bars in one another, screws that run through a bar. Where a
- * screw stands on a bar that is not known, from what height on it is there is not known either.
+ * Returns what is wrong with bars and screws as bodies: bars in one another, bars that touch no other, screws that run
+ * through a bar. Where a screw stands on a bar that is not known, from what height on it is there is not known either.
  */
 export function frameDefects(plan: Plan, unread: Unread = []): Diagnostic[] {
   const sound = { ...plan, bars: soundBars(plan, unread) };
@@ -27,7 +28,9 @@ export function frameDefects(plan: Plan, unread: Unread = []): Diagnostic[] {
     !touched.includes(name) && (bar === undefined || sound.bars[bar] !== undefined);
   const screws = isTouched(unread, "foot") ? {} : Object.fromEntries(Object.entries(plan.screws).filter(known));
   const bars = placedBars(sound);
-  return [...overlaps(bars), ...screwsInBars({ ...sound, screws }, bars)];
+  // A bar that was not read may be the one that another is joined to.
+  const loose = isTouched(unread, "bars", "carriages") ? [] : looseBars(sound);
+  return [...overlaps(bars), ...screwsInBars({ ...sound, screws }, bars), ...loose];
 }
 
 function overlaps(bars: readonly PlacedBar[]): Diagnostic[] {

@@ -49,6 +49,8 @@ const TOLD_BY: Readonly<Record<string, readonly string[]>> = {
   "screw.*.column-factor": ["screw-near-buckling"],
   "screw.*.critical": ["stage-runs-down-unpowered"],
   "screw.*.least": ["stage-corner-lifts-off"],
+  "screw.*.nut-aside": ["nut-out-of-reach-of-stage"],
+  "screw.*.nut-height": ["nut-out-of-reach-of-stage"],
   "screw.*.set-screws": ["thrust-hangs-on-set-screws"],
   "screw.*.set-screws-crash": ["thrust-hangs-on-set-screws"],
   "screw.*.whirl-over": ["screw-near-whirl"],

@@ -87,6 +87,12 @@ export const CARGO_DEFECTS = {
     set: "top: held, or another thrust of the foot",
     excusable: false,
   },
+  "nut-out-of-reach-of-stage": {
+    what: "no bar of the stage lies near a nut, in plan or in height",
+    why: "the nut lifts the stage through its flange; what has to reach far to join them bends and tilts the stage",
+    set: "travel.nut: the height of the bars of the stage, or a moving bar that reaches to the nut",
+    excusable: true,
+  },
   "nut-runs-off-screw": {
     what: "a screw ends below the nut at the top of the travel",
     why: "the stage drops off its screw",

@@ -11,6 +11,7 @@ import { growth } from "./growth.ts";
 import { heater } from "./heater.ts";
 import { screwsOf } from "./index.ts";
 import { mounts } from "./mounts.ts";
+import { nutJoints } from "./nut-joints.ts";
 import { plateLayout } from "./plate-layout.ts";
 import { type ScrewDrive, screwDrives } from "./screw-drives.ts";
 import { screws } from "./screws.ts";
@@ -38,6 +39,7 @@ const WEIGHTS = ["screws", "bars", "plate", "print", "masses", "carriages", "car
 const PARTS: readonly Part[] = [
   { reads: ["screws", "foot", "motor", "travel", "layers"], placeless: true, from: drive },
   { reads: ["screws", "foot", "motor", "travel"], from: screws },
+  { reads: ["screws", "bars", "travel"], from: ({ plan }) => nutJoints(plan) },
   { reads: [...WEIGHTS, "mount", "layers"], from: arms },
   { reads: [...WEIGHTS, "printers"], from: (stage) => plain(wheels(stage)) },
   { reads: ["plate", "mount", "print", "printers"], from: mounts },

@@ -1,9 +1,9 @@
 /** What else is told of the plan of an example, beside what is told of the plan without it, by `name level`. */
 export const BRINGS: Readonly<Record<string, readonly string[]>> = {
-  "screw-axis-inside-bar error": ["error no-stock-loop-within-slide"],
+  "screw-axis-inside-bar error": ["error no-stock-loop-within-slide", "warning nut-out-of-reach-of-stage"],
   "loop-with-two-motor-pulleys error": ["error belt-planes-apart-in-loop", "error loop-without-motor-pulley"],
   "motor-pulleys-overlap error": ["warning belt-too-near-foreign-flange"],
-  "belt-planes-apart-in-loop warning": ["warning thrust-hangs-on-set-screws"],
+  "belt-planes-apart-in-loop warning": ["warning nut-out-of-reach-of-stage", "warning thrust-hangs-on-set-screws"],
   "stock-loops-not-listed note": ["error no-stock-loop-within-slide", "error pulley-of-another-pitch"],
   "pulley-of-another-pitch error": ["error no-stock-loop-within-slide"],
   "too-few-teeth-in-mesh error": [
@@ -63,6 +63,7 @@ export const BRINGS: Readonly<Record<string, readonly string[]>> = {
     "error stage-tip-sags-with-print",
     "warning axle-bolt-bends",
     "warning carriage-plate-bends",
+    "warning nut-out-of-reach-of-stage",
     "warning screw-near-buckling",
     "warning wheel-overloaded",
   ],

@@ -42,6 +42,7 @@ export const CARGO_EXAMPLES = {
   ],
   "screw-held-rigid-at-both-ends": [onStage("error", "screws.B.top=held")],
   "screw-thrust-carried-nowhere": [onStage("error", "foot.thrust=hung")],
+  "nut-out-of-reach-of-stage": [onStage("warning", "travel.nut=170")],
   "nut-runs-off-screw": [onStage("error", "screws.A.length=340")],
   "plate-on-too-few-mounts": [
     onStage(

@@ -48,6 +48,7 @@ const TRIPS: readonly (readonly [keyof typeof CARGO_DEFECTS, Level, string, Chan
   ["screw-near-whirl", "warning", "motor.speed", { screws: { A: { length: 2000, top: "free" } }, motor: { speed: 2 } }],
   ["screw-held-rigid-at-both-ends", "error", "screws.B.top", { screws: { B: { top: "held" } } }],
   ["screw-thrust-carried-nowhere", "error", "screws.A.top", { foot: { thrust: "hung" } }],
+  ["nut-out-of-reach-of-stage", "warning", "travel.nut", { travel: { nut: 190 } }],
   ["nut-runs-off-screw", "error", "screws.A.length", { screws: { A: { length: 340 } } }],
   ["plate-on-too-few-mounts", "error", "plate.mounts", { plate: { mounts: { three: undefined } } }],
   ["plate-tips-off-its-mounts", "error", "plate.mounts.one.at", { plate: { at: [700, 280] } }],

@@ -259,9 +259,12 @@ export const SOLVERS: readonly Solver[] = [
     title: "Turns that level a plate",
     takes: "the plane, the mounts with pitch and range in mm, the name of the fixed one",
     gives: "move in mm and clockwise turns of each",
-    how: "the fixed mount stays, the others move by its height less theirs; turns = -move / pitch, clockwise lowers",
+    how:
+      "the plate is brought to the fixed mount's height, or to the nearest height that all mounts reach; each moves by " +
+      "that less its own; turns = -move / pitch, clockwise lowers",
     source: "geometry",
-    valid: "right-hand threads; a move beyond a mount's range is refused by name",
+    valid:
+      "right-hand threads; where no height is in the reach of all mounts, each is refused by name with what it lacks",
     examples: [
       {
         says: "a plate 0.01 per mm high to the right, a mount at 100, pitch 0.8",

@@ -125,11 +125,26 @@ describe("tram", () => {
     const moves = document<{ moves: { mount: string; left: object; measured: boolean }[] }>(with_("0.5", ["two=14"]));
     // Set to 16 with 3 mm to each side: 13 to 19.
     expect(moves.moves[1]).toMatchObject({ mount: "two", spring: 14, measured: true, left: { up: 5, down: 1 } });
-    expect(troubleOf(with_("2", ["two=14"]))).toContain("mount two would have to move -2 mm, 1 beyond its range");
+    // Two reaches 1 lower, and 1 is left: one and three come up to meet it.
+    const out = document<{ moves: { move: number }[] }>(with_("2", ["two=14"]));
+    expect(out.moves.map(({ move }) => Number(move.toFixed(6)))).toEqual([1, -1, 1]);
+    expect(troubleOf(with_("6", ["two=14"]))).toContain(
+      "mount one lacks 2 mm upwards, and mount three lacks 2 mm upwards",
+    );
     expect(collect(with_("2", ["two=15 mm"])).join()).toContain('"move": -2');
     expect(troubleOf(with_("0", ["two=30"]))).toContain("is 30.00 mm long, outside its travel of 13.00 to 19.00 mm");
     expect(troubleOf(with_("0", ["tow=13"]))).toContain("the plate has no mount tow; the nearest is two");
     expect(troubleOf(with_("0", ["two"]))).toContain("write mount=length");
+  });
+
+  test("what is too much for one mount is shared out, and the fixed one moves too", () => {
+    expect(of(["200,130,0", "560,130,4", "380,430,0"]).slice(0, 5)).toEqual([
+      "mount one: raise 1.00 mm = 1.25 turn (12.5 marks), counter-clockwise seen from below",
+      "mount two: lower 3.00 mm = 3.75 turn (37.5 marks), clockwise seen from below",
+      "mount three: raise 1.00 mm = 1.25 turn (12.5 marks), counter-clockwise seen from below",
+      "shared out, since one mount alone would leave its travel: the plate comes to lie 1 mm higher at",
+      "one",
+    ]);
   });
 
   test("four mounts: the twist as a number, and which mounts stand high", () => {
@@ -173,7 +188,7 @@ describe("tram", () => {
     [["200,200,0", "300,300,0", "400,400,0"], "the probes lie on a line"],
     [["200,130,0", "560,130,0", "380,80,0"], "lies off the plate: x goes from 170 to 590 mm, y from 115 to 445 mm"],
     [["200,130,0", "160,130,0", "380,430,0"], "--probe 160,130,0 lies off the plate"],
-    [["200,130,0", "560,130,9", "380,430,0"], "mount two would have to move"],
+    [["200,130,0", "560,130,9", "380,430,0"], "lacks 3 mm upwards"],
     [["200,130", "560,130,9", "380,430,0"], "has 2 numbers and needs three"],
     [["200,130,a", "560,130,9", "380,430,0"], "a is not a number"],
     [["200,130,1 N", "560,130,9", "380,430,0"], "N measures a force"],

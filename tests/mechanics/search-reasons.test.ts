@@ -34,8 +34,13 @@ describe("reasons, word for word", () => {
       refused: "the pitch of mount a must be above 0 mm",
     });
     const far = { ...mount, name: "b", x: -150 };
-    expect(m.tramMoves(slope, [mount, far], "a")).toEqual({
-      refused: "mount b would have to move 1.5 mm, 0.5 beyond its range",
+    expect(m.tramMoves(slope, [mount, far], "a")).toEqual([
+      { name: "a", move: -0.5, clockwise: 0.625 },
+      { name: "b", move: 1, clockwise: -1.25 },
+    ]);
+    expect(m.tramMoves(slope, [mount, { ...far, x: -250 }], "a")).toEqual({
+      refused:
+        "no height is in the reach of all mounts: with the others as low as they go, mount b lacks 0.5 mm upwards",
     });
     const [still, moved] = m.tramMoves(slope, [mount, { ...far, x: -100 }], "a") as readonly m.TramMove[];
     expect(still).toEqual({ name: "a", move: 0, clockwise: 0 });

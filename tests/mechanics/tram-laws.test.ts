@@ -134,10 +134,44 @@ describe("tramming", () => {
       { seed },
     );
     const high = { centre: { x: 0, y: 0 }, atCentre: 0, slopeX: 0, slopeY: 0.01, worst: 0 };
-    const beyond = m.tramMoves(high, mounts, "fixed");
-    expect(beyond).toHaveProperty("refused", "mount slot would have to move -4 mm, 1 beyond its range");
+    // Slot stands 4 high and sinks by 3: the others meet it 1 higher.
+    expect(sound(m.tramMoves(high, mounts, "fixed")).map(({ move }) => move)).toEqual([1, -3, 1]);
+    const steep = { ...high, slopeY: 0.0175 };
+    expect(m.tramMoves(steep, mounts, "fixed")).toHaveProperty(
+      "refused",
+      "no height is in the reach of all mounts: with the others as low as they go, mount fixed lacks 1 mm upwards, and " +
+        "mount free lacks 1 mm upwards",
+    );
     expect(m.tramMoves(high, mounts, "none")).toHaveProperty("refused");
     expect(m.tramMoves(high, [{ ...mount("a", 0, 0), pitch: 0 }], "a")).toHaveProperty("refused");
+  });
+
+  // Geometry: each mount reaches an interval of heights; they have one in common when none begins over another's end.
+  test("there are moves whenever a common height is in reach, all within the travel, and the fixed one hardly moves", () => {
+    const mount = fc.record({ x: between(-300, 300), y: between(-300, 300), up: between(0, 3), down: between(0, 3) });
+    const slope = between(-0.02, 0.02);
+    fc.assert(
+      fc.property(fc.array(mount, { minLength: 2, maxLength: 5 }), slope, slope, (drawn, slopeX, slopeY) => {
+        const mounts = drawn.map((one, at) => ({ ...one, name: `m${at}`, pitch: 0.8 }));
+        const plane = { centre: { x: 0, y: 0 }, atCentre: 0, slopeX, slopeY, worst: 0 };
+        const heights = mounts.map((one) => m.planeHeight(plane, one));
+        const low = Math.max(...mounts.map(({ down }, at) => (heights[at] ?? 0) - down));
+        const high = Math.min(...mounts.map(({ up }, at) => (heights[at] ?? 0) + up));
+        const moves = m.tramMoves(plane, mounts, "m0");
+        expect("refused" in moves).toBe(low > high + 1e-9);
+        if ("refused" in moves) return;
+        const levels = moves.map(({ move }, at) => (heights[at] ?? 0) + move);
+        for (const level of levels) expect(level).toBeCloseTo(levels[0] ?? 0, 9);
+        for (const [at, { move }] of moves.entries()) {
+          expect(move).toBeLessThanOrEqual((mounts[at]?.up ?? 0) + 1e-6);
+          expect(-move).toBeLessThanOrEqual((mounts[at]?.down ?? 0) + 1e-6);
+        }
+        const own = heights[0] ?? 0;
+        const nearest = own < low ? low - own : own > high ? own - high : 0;
+        expect(Math.abs(moves[0]?.move ?? 0)).toBeCloseTo(nearest, 6);
+      }),
+      { seed },
+    );
   });
 
   test("refuses too few probes, probes on a line, and what is no number", () => {

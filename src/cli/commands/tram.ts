@@ -32,9 +32,10 @@ export function tram(machine: Machine, { probes, springs = [], json }: TramArgs,
   const fixed = mounts.filter(({ type }) => type === "fixed");
   const [still] = fixed;
   if (still === undefined || fixed.length > 1)
-    throw trouble("tramming leaves the fixed mount alone: the plan needs one mount of type: fixed, and one only");
+    throw trouble("tramming starts from the fixed mount: the plan needs one mount of type: fixed, and one only");
   const moves = tramMoves(plane, mounts, still.name);
-  if (isRefusal(moves)) throw trouble(`${moves.refused}; shim the mount, or bring the stage itself nearer to level`);
+  if (isRefusal(moves))
+    throw trouble(`${moves.refused}; put that much under its bracket, or bring the stage itself nearer to level`);
   const told = moves.map(({ name, move, clockwise }) => {
     const { seenFrom, turned, marks, spring, measured, up, down } = mounts.find((one) => one.name === name) ?? still;
     return { mount: name, move, clockwise, seenFrom, turned, marks, spring, measured, left: { up, down } };
@@ -45,6 +46,7 @@ export function tram(machine: Machine, { probes, springs = [], json }: TramArgs,
     ? []
     : [
         ...moves.flatMap((move) => moveLines(move, mounts)),
+        ...shared(moves, still),
         ...leftOver(plane.worst, mounts, twist),
         ...assumed(moves, mounts),
       ];
@@ -52,10 +54,21 @@ export function tram(machine: Machine, { probes, springs = [], json }: TramArgs,
   return EXIT.done;
 }
 
+/** Why the fixed mount does not stay. */
+function shared(moves: readonly TramMove[], { name }: Mount): string[] {
+  const move = moves.find((one) => one.name === name)?.move ?? 0;
+  if (move === 0) return [];
+  const by = `${shown(Math.abs(move), "mm")} mm ${move < 0 ? "lower" : "higher"}`;
+  return hanging(
+    "",
+    `shared out, since one mount alone would leave its travel: the plate comes to lie ${by} at ${name}`,
+  );
+}
+
 /** Which travel was not measured, of the mounts that move. */
 function assumed(moves: readonly TramMove[], mounts: readonly Mount[]): string[] {
   const moved = moves.filter(({ move }) => Math.abs(move) >= LEVEL).map(({ name }) => name);
-  const taken = mounts.filter(({ name, type, measured }) => type !== "fixed" && moved.includes(name) && !measured);
+  const taken = mounts.filter(({ name, measured }) => moved.includes(name) && !measured);
   if (taken.length === 0) return [];
   const each = taken.map(({ name, spring, up }) => `${name} ${spring.toFixed(2)} mm, ${up.toFixed(2)} mm to each side`);
   const words = `travel left as if the springs were as long as set: ${each.join("; ")}`;
@@ -64,7 +77,8 @@ function assumed(moves: readonly TramMove[], mounts: readonly Mount[]): string[]
 
 function moveLines({ name, move, clockwise }: TramMove, mounts: readonly Mount[]) {
   const mount = mounts.find((one) => one.name === name);
-  if (mount?.type === "fixed") return hanging("", `mount ${name}: stays, the plate is brought level with it`);
+  if (mount?.type === "fixed" && move === 0)
+    return hanging("", `mount ${name}: stays, the plate is brought level with it`);
   if (mount === undefined || Math.abs(move) < LEVEL) return hanging("", `mount ${name}: stays, it is level`);
   const turns = Math.abs(clockwise);
   const marks = mount.marks === 0 ? "" : ` (${(turns * mount.marks).toFixed(1)} marks)`;

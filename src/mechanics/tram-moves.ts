@@ -23,12 +23,12 @@ export interface TramMove {
 const GUARD = 1e-9;
 
 /**
- * Returns what each mount must do so that the plate lies level: with the fixed mount, which stays, where all others reach
- * that height, else at the height nearest to it that all of them reach, and then the fixed one moves too.
+ * Returns what each mount must do so that the plate lies level: with the fixed mount, which stays, where all others
+ * reach that height, else at the height nearest to it that all of them reach, and then the fixed one moves too.
  *
  * Units: mm and turns, right-hand threads: turning clockwise, seen from the part's own outer face, shortens the stack
- * and lowers the plate. Refuses an unknown fixed mount, and where no height is in the reach of all, with what each mount
- * lacks upwards while the others are as low as they go. Source: geometry.
+ * and lowers the plate. Refuses an unknown fixed mount, and where no height is in the reach of all, with what each
+ * mount lacks upwards while the others are as low as they go. Source: geometry.
  */
 export function tramMoves(
   plane: TramPlane,

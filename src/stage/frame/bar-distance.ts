@@ -14,8 +14,8 @@ const ROUNDS = 5000;
 const SETTLED = 1e-9;
 
 /**
- * Returns where two bars are nearest; 0 apart where they touch or share space. mm. The nearest place of the one box to a
- * place of the other is found in turns, which ends at the shortest way since both are convex.
+ * Returns where two bars are nearest; 0 apart where they touch or share space. mm. The nearest place of the one box to
+ * a place of the other is found in turns, which ends at the shortest way since both are convex.
  */
 export function nearestOf(one: PlacedBar, other: PlacedBar): Nearest {
   let here = nearestIn(one, stepped(other.from, other.along, other.length / 2));

@@ -8,7 +8,7 @@ import { hundredth } from "./footing.ts";
 import { type PlacedBar, placedBar, placedBars } from "./placed-bar.ts";
 import { dot, minus, stepped } from "./vector.ts";
 
-/** Bars are joined across this much: a bracket bridges what a joining plate between two bars takes. common practice, mm */
+/** Bars are joined across this much: a joining plate may lie between two of them. common practice, mm */
 const REACH = 6;
 /** What two bars may share before they count as one in the other, mm3; as in frame-defects. */
 const SHARED = 0.01;

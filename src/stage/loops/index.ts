@@ -15,14 +15,43 @@ import { type LoopSetup, MOTOR, setupOf } from "./nodes.ts";
 import { listedOrder, shortestOrder } from "./order.ts";
 import { loopSection } from "./report.ts";
 import { type OrderedLoop, type SolvedLoop, solveTogether } from "./solve.ts";
+import type { Outcome } from "./stock-cures.ts";
 import { stockDefects } from "./stock-defects.ts";
 import { stripOf } from "./strips.ts";
 
 /** Returns the loops of the machine in plan: order of the nodes, lengths, stock, wraps, gaps. */
-export function solveLoops(
-  plan: Plan,
-  pulleys: readonly MotorPulley[],
-): Topic & { readonly loops: readonly LoopChoice[] } {
+export function solveLoops(plan: Plan, pulleys: readonly MotorPulley[]): Topic & Loops {
+  return solvedLoops(plan, pulleys, (own) => {
+    // Ways out are tried by solving the loops of the changed plan; those of that plan are not tried in turn.
+    const solve = (changed: Plan) => solvedLoops(changed, pulleys, () => () => 0).diagnostics;
+    return outcomeOf(own, solve);
+  });
+}
+
+interface Loops {
+  readonly loops: readonly LoopChoice[];
+}
+
+/** What a changed plan is told of that this one is not, counted; more than any of that where the loop is not helped. */
+function outcomeOf(plan: Plan, solve: (plan: Plan) => readonly Diagnostic[]): Outcome {
+  const keyOf = ({ name, path, level }: Diagnostic) => JSON.stringify([name, path[1], level]);
+  const loud = (of: Plan) => solve(of).filter(({ level }) => level !== "note");
+  let had: Set<string> | undefined;
+  return (changed, loop) => {
+    had ??= new Set(loud(plan).map(keyOf));
+    const left = loud(changed);
+    const stuck = left.some(
+      ({ name, path, level }) => UNBOUGHT.includes(name) && path[1] === loop && level === "error",
+    );
+    return (stuck ? 1000 : 0) + left.filter((one) => !had?.has(keyOf(one))).length;
+  };
+}
+
+/** How it is told that no loop fits. */
+const UNBOUGHT: readonly string[] = ["no-stock-loop-within-slide", "slide-disturbs-other-loop"];
+
+function solvedLoops(plan: Plan, pulleys: readonly MotorPulley[], trying: (plan: Plan) => Outcome): Topic & Loops {
+  const outcome = trying(plan);
   const setups = Object.entries(plan.loops).map(([name, loop]) => setupOf(plan, name, loop));
   const ordered = setups.map(inOrder);
   const loops = solveTogether(ordered.filter((loop) => "nominal" in loop));
@@ -40,7 +69,7 @@ export function solveLoops(
     ],
     diagnostics: [
       ...ordered.flatMap((loop) => ("nominal" in loop ? [] : loop.diagnostics)),
-      ...loops.flatMap((loop) => [...stockDefects(plan, loop), ...beltDefects(plan, loop)]),
+      ...loops.flatMap((loop) => [...stockDefects(plan, loop, outcome), ...beltDefects(plan, loop)]),
       ...loops.flatMap(({ ordered: { name } }, index) => gapDefects(plan, name, gapsAt(index), pulleys)),
       ...motor.diagnostics,
       ...stands.diagnostics,

@@ -1,16 +1,13 @@
 import { isRefusal } from "../../core/calculation.ts";
 import type { Diagnostic } from "../../core/diagnostic.ts";
 import { brief } from "../../mechanics/bounded.ts";
-import type { Slide } from "../../mechanics/index.ts";
 import { lookAlong } from "../../mechanics/slide-stretches.ts";
 import type { Plan } from "../schema/index.ts";
 import { stageDefect } from "../stage-defects.ts";
-import { fittingMoves, moveInWords } from "./moves.ts";
 import type { SolvedLoop } from "./solve.ts";
-import { roomFor, stockOf, type Tried, toleranceOf, tryStock } from "./stock.ts";
+import { stockOf, type Tried, toleranceOf, tryStock } from "./stock.ts";
+import { nameOf, type Outcome, stockCures } from "./stock-cures.ts";
 
-/** How far beyond its ends a slide is looked at for a cure, mm. */
-const BEYOND = 60;
 /** The longest loop with a usual tolerance, mm, and a longer one's as a share of its length: as of that one. */
 const LONGEST = 2000;
 const OF_LENGTH = 0.8 / LONGEST;
@@ -19,8 +16,8 @@ const END = 0.2;
 /** Change of another loop's length, mm per mm of slide, above which the slide disturbs it. */
 const DISTURBED = 0.3;
 
-/** Returns what is wrong with the length of a loop, its stock and its slide. */
-export function stockDefects(plan: Plan, solved: SolvedLoop): Diagnostic[] {
+/** Returns what is wrong with the length of a loop, its stock and its slide; `outcome` tries a changed plan. */
+export function stockDefects(plan: Plan, solved: SolvedLoop, outcome: Outcome): Diagnostic[] {
   const { ordered, chosen, nodes } = solved;
   const { name, plan: loop } = ordered;
   const path = ["loops", name];
@@ -36,16 +33,16 @@ export function stockDefects(plan: Plan, solved: SolvedLoop): Diagnostic[] {
     const set = `stock: [...], the lengths that you can buy, near ${ordered.nominal.length.toFixed(0)} mm`;
     found.push(stageDefect("stock-loops-not-listed", { level: "note", path, says, set }));
   }
-  found.push(...(chosen === undefined ? unbought(plan, solved) : nearEnd(solved, chosen)));
+  found.push(...(chosen === undefined ? unbought(plan, solved, outcome) : nearEnd(solved, chosen)));
   return [...found, ...disturbed(solved)];
 }
 
 /** A loop that may fit once its tolerance is stated is told to want that; one that would not even then, both. */
-function unbought(plan: Plan, solved: SolvedLoop): Diagnostic[] {
+function unbought(plan: Plan, solved: SolvedLoop, outcome: Outcome): Diagnostic[] {
   const { ordered, before, slide, belt } = solved;
   const { name, plan: loop } = ordered;
   const usual = toleranceOf(loop, belt.length);
-  if (typeof usual === "number") return unfitting(plan, solved);
+  if (typeof usual === "number") return unfitting(plan, solved, outcome);
   const lengthTolerance = Math.ceil(belt.length * OF_LENGTH * 10) / 10;
   const stated = { ...loop, lengthTolerance };
   const tried = tryStock(stated, before, slide);
@@ -58,16 +55,16 @@ function unbought(plan: Plan, solved: SolvedLoop): Diagnostic[] {
     set: `lengthTolerance: ${lengthTolerance} in loops.${name}, or what the seller of the belt states`,
   });
   if (tried.some(({ lost }) => lost === undefined)) return [vague];
-  return [vague, ...unfitting(plan, { ...solved, ordered: { ...ordered, plan: stated }, tried })];
+  return [vague, ...unfitting(plan, { ...solved, ordered: { ...ordered, plan: stated }, tried }, outcome)];
 }
 
-function unfitting(plan: Plan, solved: SolvedLoop): Diagnostic[] {
+function unfitting(plan: Plan, solved: SolvedLoop, outcome: Outcome): Diagnostic[] {
   const { ordered, led, tried, slide, belt } = solved;
   const { name, plan: loop } = ordered;
   const around = belt.length;
   const [nearest] = [...tried].sort((a, b) => Math.abs(a.loop.length - around) - Math.abs(b.loop.length - around));
   const reason = nearest === undefined ? "none lies within 4 % of it" : `${nameOf(nearest)}: ${nearest.lost}`;
-  const cures = [...slideCures(solved), ...moveCures(plan, solved), ...stockCures(solved)].slice(0, 3);
+  const cures = stockCures(plan, solved, outcome);
   const set = cures.length === 0 ? "other places for the nodes" : cures.join("; or ");
   const says = `no stock loop fits the ${around.toFixed(2)} mm round ${name}; ${reason}`;
   const path = ["loops", name, ...(slide === undefined ? [] : ["slide"])];
@@ -82,54 +79,6 @@ function unfitting(plan: Plan, solved: SolvedLoop): Diagnostic[] {
     ];
   }
   return [stageDefect("no-stock-loop-within-slide", { level: "error", path, says, found, ...amounts, set })];
-}
-
-const nameOf = ({ loop }: Tried) => `${brief(loop.length)} mm (${brief(loop.teeth)} teeth)`;
-
-/** The slide with which one of the loops would fit. */
-function slideCures({ ordered, before, slide }: SolvedLoop): string[] {
-  if (slide === undefined) return [];
-  const wide: Slide = { ...slide, from: slide.from - BEYOND, to: slide.to + BEYOND };
-  const loops = tryStock(ordered.plan, before, wide).flatMap((tried) => {
-    const needed = slideFor(tried, ordered.plan, wide);
-    if (needed === undefined) return [];
-    const [from, to] = [Math.min(slide.from, needed.from), Math.max(slide.to, needed.to)];
-    return [{ from, to, tried }];
-  });
-  const [least] = loops.sort((a, b) => a.to - a.from - (b.to - b.from));
-  if (least === undefined) return [];
-  const { from, to, tried } = least;
-  const [low, high] = [Math.floor(from * 10) / 10, Math.ceil(to * 10) / 10];
-  return [`from: ${low} and to: ${high} of the slide, for the loop of ${nameOf(tried)}`];
-}
-
-function slideFor(
-  { loop }: Tried,
-  plan: SolvedLoop["ordered"]["plan"],
-  wide: Slide,
-): { from: number; to: number } | undefined {
-  const { position } = loop;
-  if (isRefusal(position)) return undefined;
-  const room = roomFor(plan, loop.length, wide, position);
-  if (isRefusal(room)) return undefined;
-  const [below, above] = position.sensitivity > 0 ? [room.inward, room.outward] : [room.outward, room.inward];
-  return { from: position.at - below, to: position.at + above };
-}
-
-function moveCures(plan: Plan, solved: SolvedLoop): string[] {
-  const [move] = fittingMoves(plan, solved);
-  if (move === undefined) return [];
-  const [x, y] = move.at.map((value) => Math.round(value * 100) / 100);
-  return [`${moveInWords(move)} along ${move.bar}, at: [${x}, ${y}], for the loop of ${brief(move.length)} mm`];
-}
-
-/** A loop of a whole number of teeth that would fit, if it can be got. */
-function stockCures({ ordered, before, slide, belt }: SolvedLoop): string[] {
-  const { pitch } = ordered.plan.belt.values;
-  const teeth = Math.round(belt.length / pitch);
-  const stock = Array.from({ length: 9 }, (_, index) => (teeth - 4 + index) * pitch);
-  const [fits] = tryStock({ ...ordered.plan, stock }, before, slide).filter(({ lost }) => lost === undefined);
-  return fits === undefined ? [] : [`stock: with ${nameOf(fits)} in it, if you can get that`];
 }
 
 function nearEnd({ ordered, slide }: SolvedLoop, { loop }: Tried): Diagnostic[] {

@@ -1,3 +1,4 @@
+import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import type { Diagnostic, Level } from "../../../src/core/diagnostic.ts";
 import type { Plan } from "../../../src/stage/index.ts";
@@ -233,12 +234,45 @@ describe("what a message says to set passes", () => {
   });
 
   test("a longer slide", () => {
-    const set = /from: (\S+) and to: (\S+) of the slide/.exec(setOf(layout(short), "no-stock-loop-within-slide"));
+    const set = /from: (\S+), to: (\S+) }/.exec(setOf(layout(short), "no-stock-loop-within-slide"));
     const [from, to] = [Number(set?.[1]), Number(set?.[2])];
     const slide = { direction: 180, from, to };
     const { loops, diagnostics } = solved(layout({ ...short, loop: { stock: [684], slide } }));
     expect(loops[0]?.bought).toBe(684);
     expect(diagnostics.filter(({ level }) => level === "error")).toEqual([]);
+  });
+
+  test("the first way out for a loop without a length brings nothing new, neither error nor warning", () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 190, max: 420 }), fc.integer({ min: 1, max: 6 }), (x, half) => {
+        const spec = (slide: object): Layout => ({ ...PAIR, screws: { A: [x, 0, 40] }, loop: { slide } });
+        const own = { direction: 180, from: -half, to: half };
+        const set = setOf(layout(spec(own)), "no-stock-loop-within-slide");
+        const [, from, to] = /^slide: \{ direction: 180, from: (\S+), to: (\S+) \}/.exec(set) ?? [];
+        if (from === undefined || to === undefined) return;
+        expect(named(layout(spec({ direction: 180, from: Number(from), to: Number(to) }))), `${x} ${set}`).toEqual([]);
+      }),
+      { numRuns: 60 },
+    );
+  });
+
+  test("a way out that brings something new comes behind one that does not", () => {
+    // A longer slide takes the motor towards the post behind it, so another loop comes first.
+    const screws = { A: [297, 0, 40] } as const;
+    const bars = { post: { bar: "30x30 slot 8", from: [-32.5, 0, 0], to: [-32.5, 0, 300] } };
+    expect(named(layout({ ...PAIR, more: { bars } }))).toEqual([]);
+    const spec = (loop: Readonly<Record<string, unknown>>): Layout => ({
+      motorTeeth: 40,
+      screws,
+      more: { bars },
+      loop,
+    });
+    const slide = { direction: 180, from: -4, to: 4 };
+    const set = setOf(layout(spec({ slide, stock: [680] })), "no-stock-loop-within-slide");
+    const [first = ""] = set.split("; or ");
+    const [, length] = /^stock: \[(\S+)\]/.exec(first) ?? [];
+    expect([first, set.includes("slide: {")]).toEqual([expect.stringMatching(/^stock: /), true]);
+    expect(named(layout(spec({ slide, stock: [Number(length)] })))).not.toContain("no-stock-loop-within-slide");
   });
 
   test("a foot moved along its bar", () => {
@@ -252,7 +286,7 @@ describe("what a message says to set passes", () => {
 
   test("a loop in stock", () => {
     const set = setOf(layout({ screws: { A: [200, 0, 40] } }), "no-stock-loop-within-slide");
-    const length = Number(/stock: with (\S+) mm/.exec(set)?.[1]);
+    const length = Number(/stock: \[(\S+)\]/.exec(set)?.[1]);
     expect(length).toBe(460);
     const { loops } = solved(layout({ screws: { A: [200, 0, 40] }, loop: { stock: [length] } }));
     expect(loops[0]?.bought).toBe(460);

@@ -28,7 +28,7 @@ export interface Need extends HardwareLine {
 
 /** Screws, nuts, washers and rings come in packs and get lost; lead screws, bearings and pulleys do not. */
 const SMALL = /\b(?:screw|bolt|nut|washer|ring|insert|eccentric|spring)s?\b/;
-const LARGE = /^(?:lead screw|bearing|pulley|idler|motor|bar|belt)\b/;
+const LARGE = /^(?:lead screw|lead nut|plate|heater|bearing|pulley|idler|motor|bar|belt)\b/;
 
 /** Sizes of packs that are sold everywhere. common practice */
 const PACKS = [10, 25, 50, 100];

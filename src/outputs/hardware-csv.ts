@@ -1,6 +1,7 @@
 import { tidy } from "../core/rounding.ts";
 import type { Design } from "../parts/family.ts";
 import type { Plan, Stage } from "../stage/index.ts";
+import { notInPlan, planNeeds } from "../stage/plan-needs.ts";
 import { type Bought, grouped, type Need } from "./buying.ts";
 import { stockBars } from "./stock-bars.ts";
 
@@ -12,7 +13,7 @@ export interface PartDesign {
 
 const HEAD = ["item", "length mm", "teeth", "needed", "spares", "pack", "buy", "used by", "notes"];
 
-/** Returns the hardware list of a machine as CSV (RFC 4180: CRLF, quotes doubled), one line for each thing to buy. */
+/** Returns the hardware list of a machine as CSV (RFC 4180: CRLF, quotes doubled), a line for each thing to buy. */
 export function hardwareCsv(stage: Stage, parts: readonly PartDesign[]): string {
   const rows = boughtFor(stage, parts).map((one) => [
     one.item,
@@ -25,7 +26,14 @@ export function hardwareCsv(stage: Stage, parts: readonly PartDesign[]): string 
     one.usedBy.join("; "),
     one.notes.join("; "),
   ]);
-  return [HEAD, ...rows].map((cells) => `${cells.map(cell).join(",")}\r\n`).join("");
+  // Behind the list, with no number: what has to be had besides.
+  const open = notInPlan(stage).map(({ what, usedBy, note }) => [
+    `not in the plan: ${what}`,
+    ...["", "", "", "", "", ""],
+    usedBy.join("; "),
+    note,
+  ]);
+  return [HEAD, ...rows, ...open].map((cells) => `${cells.map(cell).join(",")}\r\n`).join("");
 }
 
 /** Text programs take what begins with these signs for a formula; a blank in front makes it text. */
@@ -40,7 +48,14 @@ function cell(text: string): string {
 export function boughtFor(stage: Stage, parts: readonly PartDesign[]): Bought[] {
   const { plan } = stage;
   const ofParts = parts.flatMap(({ name, design }) => design.hardware.map((line) => ({ ...line, usedBy: [name] })));
-  const needs = [...barNeeds(plan), ...screwNeeds(plan), ...motorNeeds(plan), ...beltNeeds(stage), ...ofParts];
+  const needs = [
+    ...barNeeds(plan),
+    ...screwNeeds(plan),
+    ...motorNeeds(plan),
+    ...beltNeeds(stage),
+    ...planNeeds(stage),
+    ...ofParts,
+  ];
   return grouped(needs, plan.stock.spares);
 }
 

@@ -12,8 +12,10 @@ import { manifestText, readManifest } from "../../src/outputs/manifest.ts";
 import { reportJson } from "../../src/outputs/report-json.ts";
 import { stockBars } from "../../src/outputs/stock-bars.ts";
 import { UNCALIBRATED } from "../../src/printing/printer.ts";
+import { deriveStage } from "../../src/stage/index.ts";
 import { stageDefect } from "../../src/stage/stage-defects.ts";
 import { kernel } from "../support/kernel.ts";
+import { widePlan } from "../support/plans.ts";
 import { handmade, placedPart, SECTION } from "../support/stages.ts";
 
 function builtParts(parts: readonly StagePart[]) {
@@ -85,6 +87,35 @@ describe("the hardware list", () => {
     ]);
     expect(of("motor NEMA 17")).toHaveLength(1);
     expect(of("pulley 20 teeth 2 mm, bore 5")).toEqual([expect.objectContaining({ needed: "2" })]);
+  });
+
+  test("nuts, motor screws, idler axles, upper bearings and the plate are listed; what the plan leaves open is named", () => {
+    const rows = listed(
+      hardwareCsv(
+        deriveStage(widePlan(), () => UNCALIBRATED),
+        [],
+      ),
+    );
+    const of = (item: string) => rows.find((row) => row.item?.startsWith(item));
+    expect(of("lead nut Tr8x2, brass")).toMatchObject({ needed: "3", spares: "0", buy: "3" });
+    // A plate of 6 and a washer of 0.5, the thread 4.5 deep: 9.5 to 10.5.
+    expect(of("M3 x 10 cap screw")).toMatchObject({ needed: "4", "used by": "motor" });
+    expect(of("M5 bolt, axle of an idler")).toMatchObject({ needed: "1", "used by": "idler press" });
+    expect(of("M5 bolt, axle of an idler")?.notes).toMatch(/^length: 15\.7 mm above the idler's lower end/);
+    expect(of("bearing, upper end of a screw, bore 8")).toMatchObject({ needed: "3", buy: "3" });
+    expect(of("plate, aluminium, 420 x 330 x 6")).toMatchObject({ needed: "1", spares: "0" });
+    expect(of("heater, 300 x 220, 400 W, 230 V")?.notes).toContain("thermal cut-out");
+    const open = rows.filter(({ item }) => item?.startsWith("not in the plan: "));
+    expect(open.map(({ item }) => item?.slice("not in the plan: ".length))).toEqual([
+      "joints of the bars",
+      "motor plate",
+      "joints of the nuts to the stage",
+      "holders of the upper bearings",
+      "stands of the idlers",
+      "wiring, control, power supply, switches",
+    ]);
+    expect(open.every(({ needed, buy }) => needed === "" && buy === "")).toBe(true);
+    expect(rows.slice(-open.length)).toEqual(open);
   });
 
   test("belts have the length to buy and its teeth: length over pitch", () => {

@@ -56,6 +56,9 @@ const TOLD_BY: Readonly<Record<string, readonly string[]>> = {
   "screw.*.whirl-over": ["screw-near-whirl"],
   "screw.*.whirl-under": ["screw-near-whirl"],
   "screw.*.whirl-use": ["screw-near-whirl"],
+  "sensor.depth": ["sensor-hole-too-deep"],
+  "sensor.edge": ["hole-near-plate-edge"],
+  "sensor.heater": ["sensor-under-heater"],
   "screws.height": ["screws-nearly-in-line"],
 };
 

@@ -38,6 +38,18 @@ export const PLATE_DEFECTS = {
     set: "at: of the mount outside the heater, or a smaller heater",
     excusable: true,
   },
+  "sensor-under-heater": {
+    what: "the hole of the temperature sensor lies under the heater, or near its edge",
+    why: "a hole there cuts the heater's tracks, and a sensor on them reads the heater and not the plate",
+    set: "at: of the sensor, outside the heater's outline; or underHeater: true",
+    excusable: true,
+  },
+  "sensor-hole-too-deep": {
+    what: "the hole of the temperature sensor leaves too little metal to the plate's upper face",
+    why: "the drill marks the face that is to be flat, or comes through it",
+    set: "depth: of the sensor, 1.5 mm less than the plate is thick",
+    excusable: true,
+  },
   "hole-near-plate-edge": {
     what: "a hole of the plate is nearer to its edge than one and a half diameters",
     why: "the edge bulges or tears out",

@@ -5,21 +5,15 @@ import { below } from "../../parts/check.ts";
 import { fittings } from "../../parts/tram-mount/fittings.ts";
 import type { Fact, Topic } from "../fact.ts";
 import { told } from "../worked.ts";
+import { type Box, besideBox, boxOf, HEATER_ROOM, outside, type Spot } from "./plate-box.ts";
+import { sensorLayout } from "./sensor-layout.ts";
 import type { SharedStage } from "./structure.ts";
 import { tramMountsOf } from "./tram-mounts.ts";
 
-/** Room between a hole's edge and the heater, mm; hole's middle to the plate's edge, in diameters. */
-const HEATER_ROOM = 6;
+/** A hole's middle to the plate's edge, in diameters. */
 const EDGE = { error: 1.5, warning: 2 };
 /** How unequal the margins round a heater may be, mm. Source: design rule. */
 const OFF_CENTRE = 2;
-
-interface Box {
-  readonly left: number;
-  readonly right: number;
-  readonly front: number;
-  readonly back: number;
-}
 
 /** Returns where holes and heater lie on the plate, and which are too near to an edge or to each other. */
 export function plateLayout(stage: SharedStage): Topic {
@@ -36,39 +30,20 @@ export function plateLayout(stage: SharedStage): Topic {
       diagnostics: [...nearEdge(hole, edge), ...underHeater(hole, room, heater)],
     };
   });
+  const sensor = sensorLayout(plan, plate, heater);
   const centred = heater === undefined ? undefined : marginsOf(plate, heater);
   const many = holes.length < 3 ? tooFew(holes.length) : [];
   return {
-    sections: [{ title: "Plate", facts: [...found.flatMap(({ facts }) => facts), ...(centred?.facts ?? [])] }],
-    diagnostics: [...many, ...found.flatMap(({ diagnostics }) => diagnostics), ...(centred?.diagnostics ?? [])],
+    sections: [
+      { title: "Plate", facts: [...found.flatMap(({ facts }) => facts), ...sensor.facts, ...(centred?.facts ?? [])] },
+    ],
+    diagnostics: [
+      ...many,
+      ...found.flatMap(({ diagnostics }) => diagnostics),
+      ...sensor.diagnostics,
+      ...(centred?.diagnostics ?? []),
+    ],
   };
-}
-
-type Spot = readonly [number, number];
-
-function boxOf([x, y]: Spot, [a, b]: Spot): Box {
-  return { left: x - a / 2, right: x + a / 2, front: y - b / 2, back: y + b / 2 };
-}
-
-/** Distance of a place from a box; inside, the negative distance to its nearest side. mm */
-function outside({ left, right, front, back }: Box, [x, y]: Spot): number {
-  const [dx, dy] = [Math.max(left - x, x - right), Math.max(front - y, y - back)];
-  return dx > 0 && dy > 0 ? Math.hypot(dx, dy) : Math.max(dx, dy);
-}
-
-/** The nearest place that far outside a box. */
-function besideBox({ left, right, front, back }: Box, [x, y]: Spot, away: number): Spot {
-  const places: Spot[] = [
-    [left - away, y],
-    [right + away, y],
-    [x, front - away],
-    [x, back + away],
-  ];
-  const far = (place: Spot) => Math.hypot(place[0] - x, place[1] - y);
-  const [px, py] = places.reduce((best, place) => (far(place) < far(best) ? place : best));
-  // Away from the box, so that what is typed with one place is free.
-  const out = (value: number, from: number) => (value < from ? Math.floor(value * 10) : Math.ceil(value * 10)) / 10;
-  return [out(px, x), out(py, y)];
 }
 
 /** The hole of a mount's bolt in the plate, mm. */

@@ -61,6 +61,11 @@ export const CARGO_EXAMPLES = {
     onStage("error", "plate.heater.size=[400, 310]"),
     onStage("warning", "plate.heater.size=[300, 288]", "plate.mounts.one.at=[240, 130]"),
   ],
+  "sensor-under-heater": [
+    onStage("error", "plate.sensor={ at: [380, 280] }"),
+    onStage("warning", "plate.sensor={ at: [380, 395] }"),
+  ],
+  "sensor-hole-too-deep": [onStage("error", "plate.sensor={ at: [300, 420], depth: 5 }")],
   "hole-near-plate-edge": [onStage("error", "plate.size=[420, 310]"), onStage("warning", "plate.size=[420, 320]")],
   "heater-overhangs-plate": [onStage("error", "plate.heater.size=[430, 220]")],
   "heater-off-centre": [onStage("warning", "plate.heater.at=[384, 280]")],

@@ -1,7 +1,7 @@
 import * as z from "zod";
 import { METALS } from "../../catalogue/metals.ts";
 import { itemOf } from "../../core/item.ts";
-import { choice, hardware, mass, meaning, plainNumber, power, temperature } from "../../core/parameter.ts";
+import { choice, flag, hardware, mass, meaning, plainNumber, power, temperature } from "../../core/parameter.ts";
 import { row } from "../../core/table.ts";
 import { block, mm, named, reference, spot } from "./words.ts";
 
@@ -27,6 +27,16 @@ const heater = z.strictObject({
   adhesive: temperature({ symbol: "T_ad", meaning: "what its adhesive stands", min: 60, max: 300 }).default(150),
 });
 
+const sensor = z.strictObject({
+  at: spot,
+  diameter: mm("d_s", "hole of the sensor", 1, 12).default(3.2),
+  depth: mm("t_s", "how deep its hole goes into the plate from below", 1, 25).optional(),
+  underHeater: flag(
+    "under",
+    "whether it sits in the heater or is stuck under it, and has no hole in the plate",
+  ).default(false),
+});
+
 const plate = z.strictObject({
   at: spot,
   size: meaning(
@@ -40,6 +50,7 @@ const plate = z.strictObject({
   ambient: temperature({ symbol: "T_amb", meaning: "air temperature", min: 0, max: 45 }).default(20),
   mounts: named(mount, "points that hold the plate", 6),
   heater: meaning(heater, "the heater under the plate").optional(),
+  sensor: meaning(sensor, "the sensor of the plate's temperature").optional(),
 });
 
 const load = z.strictObject({

@@ -50,6 +50,8 @@ const TRIPS: readonly (readonly [keyof typeof CARGO_DEFECTS, Level, string, Chan
   ["screw-thrust-carried-nowhere", "error", "screws.A.top", { foot: { thrust: "hung" } }],
   ["nut-out-of-reach-of-stage", "warning", "travel.nut", { travel: { nut: 190 } }],
   ["nut-runs-off-screw", "error", "screws.A.length", { screws: { A: { length: 340 } } }],
+  ["sensor-under-heater", "error", "plate.sensor.at", { plate: { sensor: { at: [380, 280] } } }],
+  ["sensor-hole-too-deep", "error", "plate.sensor.depth", { plate: { sensor: { at: [300, 420], depth: 5 } } }],
   ["plate-on-too-few-mounts", "error", "plate.mounts", { plate: { mounts: { three: undefined } } }],
   ["plate-tips-off-its-mounts", "error", "plate.mounts.one.at", { plate: { at: [700, 280] } }],
   ["plate-sinks-on-springs", "warning", "plate.mounts.one.at", {}],

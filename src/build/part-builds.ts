@@ -35,6 +35,10 @@ export function planBuilds(parts: readonly StagePart[]): BuildPlan {
   return { builds, works };
 }
 
+/** Whether all bodies of a part are among the results so far. */
+export const isBuilt = ({ from, draft }: PartBuild, results: readonly (PieceResult | undefined)[]): boolean =>
+  draft.pieces.every((_, index) => results[from + index] !== undefined);
+
 /** Returns the part with its files; `results` are those of all works of its plan, `version` is the program's. */
 export function builtPart({ part, draft, from }: PartBuild, results: readonly PieceResult[], version: string): SetPart {
   const made = madeOf(draft, results.slice(from, from + draft.pieces.length));

@@ -31,15 +31,20 @@ export interface PieceResult {
 
 /** Builds and verifies bodies, on one thread or more. */
 export interface Builders {
-  /** Says that there will be something to build: whoever helps may get ready. */
-  readonly prepare: () => void;
-  /** Hands the bodies out; the answer builds what is left, and returns the results in the order of the works. */
-  readonly begin: (works: readonly PieceWork[]) => (kernel: Promise<Kernel>) => Promise<PieceResult[]>;
+  /**
+   * Hands the bodies out; the answer builds what is left, and returns the results in the order of the works. `arrived`
+   * hears each time of all that is there by now.
+   */
+  readonly begin: (
+    works: readonly PieceWork[],
+  ) => (
+    kernel: Promise<Kernel>,
+    arrived?: (results: readonly (PieceResult | undefined)[]) => void,
+  ) => Promise<PieceResult[]>;
 }
 
 /** Builds everything on the thread that asks, when it asks. */
 export const oneBuilder: Builders = {
-  prepare: () => undefined,
   begin: (works) => async (kernel) => {
     const ready = await kernel;
     return works.map((work) => pieceResult(work, ready));

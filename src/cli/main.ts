@@ -4,6 +4,7 @@ import { reason } from "./file-reason.ts";
 import { tryOrdinary } from "./file-text.ts";
 import { readShipped } from "./files.ts";
 import { EXIT, isTrouble } from "./io.ts";
+import { secondThread } from "./second-thread.ts";
 
 declare const TRAMWRIGHT_VERSION: string;
 
@@ -65,8 +66,11 @@ async function main(argv: readonly string[]): Promise<void> {
   // The kernel compiles on other threads while the program itself is loaded.
   const begun = ["make", "check", "rebuild"].some((word) => argv.includes(word)) ? compileKernel() : undefined;
   begun?.catch(() => undefined);
+  const code = () => begun ?? compileKernel();
+  // The second thread gets ready meanwhile; a plan that stands nowhere to be seen has it started later.
+  const second = begun !== undefined && ofMachine && argv.includes("make") ? secondThread(begun) : undefined;
   const { loadProgram } = await import("./program.ts");
-  const { program, keepCompiled } = loadProgram(ofMachine ? "machine" : "part");
+  const { exports: program, keepCompiled } = loadProgram(ofMachine ? "machine" : "part");
   cleanUp = program.cleanUp;
   const screens = { out: process.stdout.isTTY === true, err: process.stderr.isTTY === true };
   process.exitCode = await program.run({
@@ -79,7 +83,8 @@ async function main(argv: readonly string[]): Promise<void> {
     write,
     draw: (text) => process.stderr.write(text),
     columns: process.stderr.columns ?? 80,
-    kernelCode: () => begun ?? compileKernel(),
+    kernelCode: code,
+    second,
   });
   // Set by the build's trial run only.
   if (process.env.TRAMWRIGHT_KEEP_COMPILED !== undefined) keepCompiled();

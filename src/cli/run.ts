@@ -1,4 +1,5 @@
 import { resolve } from "node:path";
+import type { Worker } from "node:worker_threads";
 import { nearest } from "../core/nearest.ts";
 import { loadKernel } from "../geometry/kernel.ts";
 import { type Arguments, last, readArguments, refuseStrangers, VALUES } from "./arguments.ts";
@@ -33,6 +34,8 @@ export interface World {
   readonly columns: number;
   /** Compiles the kernel's wasm file, or hands out what was begun when the program started. */
   readonly kernelCode: () => Promise<WebAssembly.Module>;
+  /** The thread that helps to build a machine, where it was started. */
+  readonly second: Worker | undefined;
 }
 
 const COLORS = ["auto", "always", "never"] as const;
@@ -120,7 +123,7 @@ async function dispatch(args: Arguments, io: Io, world: World): Promise<number> 
   }
 }
 
-async function build(args: Arguments, io: Io, { kernelCode, version }: World): Promise<number> {
+async function build(args: Arguments, io: Io, { kernelCode, second, version }: World): Promise<number> {
   const { command, operands, flags, values } = args;
   if (operands.length === 0)
     throw trouble(`${command} needs a preset, a plan or a part family; tramwright parts lists the families`);
@@ -153,7 +156,7 @@ async function build(args: Arguments, io: Io, { kernelCode, version }: World): P
       await import("./two-builders.ts"),
     ];
     codes.push(
-      await makeStages({ ...shared, targets: plans }, { kernel, builders: twoBuilders(code, io.progress) }, io),
+      await makeStages({ ...shared, targets: plans }, { kernel, builders: twoBuilders(second, io.progress) }, io),
     );
   }
   return Math.max(...codes);

@@ -1,8 +1,8 @@
 import { join } from "node:path";
 import { type TestedAssembly, testedAssembly } from "../build/assembly.ts";
 import { partNamesTwice } from "../build/output-names.ts";
-import { builtPart, planBuilds } from "../build/part-builds.ts";
-import type { Builders } from "../build/piece-work.ts";
+import { builtPart, isBuilt, type PartBuild, planBuilds } from "../build/part-builds.ts";
+import type { Builders, PieceResult } from "../build/piece-work.ts";
 import { type PrintAgain, printAgain } from "../build/print-again.ts";
 import { forbidden } from "../build/stage-parts.ts";
 import { type Earlier, foundOf, isGood, keptPart, type SetPart, setFiles } from "../build/stage-set.ts";
@@ -104,11 +104,16 @@ async function partsOf(
   const finishWorks = builders.begin(works);
   const assembly = await testedAssembly(machine, earlier?.manifest.assembly, version, kernel);
   await breath();
-  const results = works.length === 0 ? [] : await finishWorks(kernel);
   const stopped = forbidden(machine.stage, assembly?.found);
-  const parts = [...kept, ...builds.map((one) => builtPart(one, results, version))]
-    .filter(({ part }) => !stopped(part.owner))
-    .sort((a, b) => possible.indexOf(a.part) - possible.indexOf(b.part));
+  const built = new Map<PartBuild, SetPart>();
+  // A part is written down as soon as its bodies are there, while the other thread builds on.
+  const arrived = (results: readonly (PieceResult | undefined)[]) => {
+    for (const one of builds)
+      if (!built.has(one) && !stopped(one.part.owner) && isBuilt(one, results))
+        built.set(one, builtPart(one, results as readonly PieceResult[], version));
+  };
+  if (works.length > 0) await finishWorks(kernel, arrived);
+  const parts = [...kept, ...built.values()].sort((a, b) => possible.indexOf(a.part) - possible.indexOf(b.part));
   return { parts, assembly };
 }
 

@@ -1,10 +1,10 @@
 import { deserialize, serialize } from "node:v8";
 import type { MessagePort } from "node:worker_threads";
 import { type PieceWork, pieceResult } from "../build/piece-work.ts";
-import { type Kernel, loadKernel } from "../geometry/kernel.ts";
+import { loadKernel } from "../geometry/kernel.ts";
 import { breath } from "./breath.ts";
 import { exists, readShipped, shipped, writeShipped } from "./files.ts";
-import { type Answer, type Orders, type Told, taken } from "./two-builders.ts";
+import { type Answer, type Orders, taken } from "./two-builders.ts";
 
 /** Bodies of the build's trial run, for practice. */
 const PRACTICE = "practice.bin";
@@ -14,40 +14,32 @@ const PRACTICE = "practice.bin";
  * throws them away: the first thread is still working out what to build, and what V8 has compiled and optimised by then
  * builds the real ones in half of the time. `keepCompiled` is for the trial run.
  */
-export function serve(port: MessagePort, keepCompiled: () => void): void {
-  let kernel: Promise<Kernel> | undefined;
-  let asked = false;
+export async function serve(port: MessagePort, keepCompiled: () => void): Promise<void> {
+  // V8 knows these bytes from the first thread: both wait for one compilation, and share what it optimises later.
+  const loading = loadKernel(WebAssembly.compile(readShipped("manifold.wasm")));
+  // Set by the build's trial run only.
+  const trial = process.env.TRAMWRIGHT_KEEP_COMPILED !== undefined;
   const answer = (one: Answer) => port.postMessage(one);
-  const practise = async () => {
-    const ready = await kernel;
-    for (const work of practice()) {
-      if (asked || ready === undefined) return;
-      pieceResult(work, ready);
-      await breath();
-    }
-  };
-  const build = async ({ works, next }: Orders) => {
-    const ready = await kernel;
-    for (let index = taken(next); ready !== undefined && index < works.length; index = taken(next)) {
+  let asked = false;
+  port.on("message", async ({ works, next }: Orders) => {
+    asked = true;
+    const kernel = await loading;
+    for (let index = taken(next); index < works.length; index = taken(next)) {
       const work = works[index];
-      if (work !== undefined) answer({ index, result: pieceResult(work, ready) });
+      if (work !== undefined) answer({ index, result: pieceResult(work, kernel) });
     }
-    // Set by the build's trial run only.
-    if (process.env.TRAMWRIGHT_KEEP_COMPILED !== undefined) {
+    if (trial) {
       keepCompiled();
       writeShipped(PRACTICE, serialize(works));
     }
     answer("nothing left");
-  };
-  port.on("message", (told: Told) => {
-    if ("kernel" in told) {
-      kernel = loadKernel(Promise.resolve(told.kernel));
-      if (process.env.TRAMWRIGHT_KEEP_COMPILED === undefined) practise();
-    } else {
-      asked = true;
-      build(told.orders);
-    }
   });
+  const kernel = await loading;
+  for (const work of trial ? [] : practice()) {
+    if (asked) return;
+    pieceResult(work, kernel);
+    await breath();
+  }
 }
 
 function practice(): readonly PieceWork[] {

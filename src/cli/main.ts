@@ -68,7 +68,7 @@ async function main(argv: readonly string[]): Promise<void> {
   begun?.catch(() => undefined);
   const code = () => begun ?? compileKernel();
   // The second thread gets ready meanwhile; a plan that stands nowhere to be seen has it started later.
-  const second = begun !== undefined && ofMachine && argv.includes("make") ? secondThread(begun) : undefined;
+  const second = begun !== undefined && ofMachine && argv.includes("make") ? secondThread() : undefined;
   const { loadProgram } = await import("./program.ts");
   const { exports: program, keepCompiled } = loadProgram(ofMachine ? "machine" : "part");
   cleanUp = program.cleanUp;

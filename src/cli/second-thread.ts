@@ -7,18 +7,13 @@ const PROGRAM = "builder.cjs";
 
 /**
  * Starts the thread that builds bodies beside this one, as soon as it is clear that there is a machine to make: it gets
- * ready while this one works out what to build. `code` is the kernel's compiled wasm. Undefined where there is one
- * processor, or no program for it.
+ * ready while this one works out what to build. Undefined where there is one processor, or no program for it.
  */
-export function secondThread(code: Promise<WebAssembly.Module>): Worker | undefined {
+export function secondThread(): Worker | undefined {
   if (availableParallelism() < 2 || !exists(shipped(PROGRAM))) return undefined;
   const worker = new Worker(shipped(PROGRAM));
   worker.on("error", () => undefined);
   // A run that builds nothing does not wait for it.
   worker.unref();
-  code.then(
-    (kernel) => worker.postMessage({ kernel }),
-    () => undefined,
-  );
   return worker;
 }

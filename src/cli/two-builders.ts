@@ -2,10 +2,7 @@ import type { Worker } from "node:worker_threads";
 import { type Builders, type PieceResult, type PieceWork, pieceResult } from "../build/piece-work.ts";
 import { breath } from "./breath.ts";
 
-/** What the second thread is told: the kernel's code, and then what to build. */
-export type Told = { readonly kernel: WebAssembly.Module } | { readonly orders: Orders };
-
-/** Bodies to build. Both threads take the next one from one counter in shared memory. */
+/** What the second thread is told to build. Both threads take the next one from one counter in shared memory. */
 export interface Orders {
   readonly works: readonly PieceWork[];
   readonly next: Int32Array;
@@ -73,7 +70,7 @@ function listen(
     worker.on("message", collect);
     worker.on("exit", end);
     worker.ref();
-    worker.postMessage({ orders } satisfies Told);
+    worker.postMessage(orders);
     // A thread that has ended has no number, and will not say so again.
     if (worker.threadId < 0) end();
   });

@@ -1,7 +1,8 @@
+import type { PieceWork } from "./carve.ts";
 import { canonical } from "./hash.ts";
 import { type Draft, drawPart, madeOf, worksOf } from "./make.ts";
 import { finish } from "./order.ts";
-import type { PieceResult, PieceWork } from "./piece-work.ts";
+import type { PieceResult } from "./piece-work.ts";
 import type { StagePart } from "./stage-parts.ts";
 import type { SetPart } from "./stage-set.ts";
 

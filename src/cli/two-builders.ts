@@ -1,6 +1,8 @@
 import type { Worker } from "node:worker_threads";
-import { type Builders, type PieceResult, type PieceWork, pieceResult } from "../build/piece-work.ts";
+import type { Carved, PieceWork } from "../build/carve.ts";
+import { type Builders, inspected, type PieceResult, pieceResult } from "../build/piece-work.ts";
 import { breath } from "./breath.ts";
+import { taken } from "./taken.ts";
 
 /** What the second thread is told to build. Both threads take the next one from one counter in shared memory. */
 export interface Orders {
@@ -9,10 +11,7 @@ export interface Orders {
 }
 
 /** What it answers: body by body, and then that it is done. */
-export type Answer = { readonly index: number; readonly result: PieceResult } | "nothing left";
-
-/** Returns the number of the next body to build, which nobody else gets. */
-export const taken = (next: Int32Array): number => Atomics.add(next, 0, 1);
+export type Answer = { readonly index: number; readonly carved: Carved } | "nothing left";
 
 /**
  * Returns the builders. The second thread works on its own until this one comes to help. Where there is none, or it ends
@@ -64,7 +63,8 @@ function listen(
     };
     const collect = (answer: Answer) => {
       if (answer === "nothing left") return end();
-      results[answer.index] = answer.result;
+      const work = orders.works[answer.index];
+      if (work !== undefined) results[answer.index] = inspected(work, answer.carved);
       arrived();
     };
     worker.on("message", collect);

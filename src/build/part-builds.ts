@@ -1,5 +1,4 @@
 import type { PieceWork } from "./carve.ts";
-import { canonical } from "./hash.ts";
 import { type Draft, drawPart, madeOf, worksOf } from "./make.ts";
 import { finish } from "./order.ts";
 import type { PieceResult } from "./piece-work.ts";
@@ -27,7 +26,7 @@ export function planBuilds(parts: readonly StagePart[]): BuildPlan {
   const builds = parts.map((part): PartBuild => {
     const draft = drawPart(part.request, part.designed);
     const own = worksOf(draft);
-    const shape = canonical(own);
+    const shape = JSON.stringify(own);
     const from = known.get(shape) ?? works.length;
     if (!known.has(shape)) works.push(...own);
     known.set(shape, from);
@@ -40,8 +39,13 @@ export function planBuilds(parts: readonly StagePart[]): BuildPlan {
 export const isBuilt = ({ from, draft }: PartBuild, results: readonly (PieceResult | undefined)[]): boolean =>
   draft.pieces.every((_, index) => results[from + index] !== undefined);
 
-/** Returns the part with its files; `results` are those of all works of its plan, `version` is the program's. */
-export function builtPart({ part, draft, from }: PartBuild, results: readonly PieceResult[], version: string): SetPart {
-  const made = madeOf(draft, results.slice(from, from + draft.pieces.length));
+/** Returns the part with its files; `results` are those of the works of its plan, its own among them; `version` is the program's. */
+export function builtPart(
+  { part, draft, from }: PartBuild,
+  results: readonly (PieceResult | undefined)[],
+  version: string,
+): SetPart {
+  const own = results.slice(from, from + draft.pieces.length).filter((one) => one !== undefined);
+  const made = madeOf(draft, own);
   return { part, finished: finish(made, version), found: made.diagnostics.slice(part.designed.diagnostics.length) };
 }

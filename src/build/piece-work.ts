@@ -13,7 +13,7 @@ import type { Fit } from "./verify-piece.ts";
 /** Samples per mm2 of surface in the search for thin walls; every facet is sampled at least once. */
 const WALL_SAMPLES = 0.2;
 
-/** What came of it, plain data as well. */
+/** What came of a body. */
 export interface PieceResult {
   /** The mesh as printed: on the bed, centred, on the grid of the file. */
   readonly mesh: Mesh;
@@ -21,28 +21,6 @@ export interface PieceResult {
   readonly fit: Fit;
   readonly diagnostics: readonly Diagnostic[];
 }
-
-/** Builds and verifies bodies, on one thread or more. */
-export interface Builders {
-  /**
-   * Hands the bodies out; the answer builds what is left, and returns the results in the order of the works. `arrived`
-   * hears each time of all that is there by now.
-   */
-  readonly begin: (
-    works: readonly PieceWork[],
-  ) => (
-    kernel: Promise<Kernel>,
-    arrived?: (results: readonly (PieceResult | undefined)[]) => void,
-  ) => Promise<PieceResult[]>;
-}
-
-/** Builds everything on the thread that asks, when it asks. */
-export const oneBuilder: Builders = {
-  begin: (works) => async (kernel) => {
-    const ready = await kernel;
-    return works.map((work) => pieceResult(work, ready));
-  },
-};
 
 /** Returns the finished mesh of a body, with what was measured on it and everything that is wrong with it. */
 export function inspected({ piece, printer }: PieceWork, { mesh: raw, fit }: Carved): PieceResult {

@@ -1,76 +1,74 @@
 import type { Worker } from "node:worker_threads";
-import type { Carved, PieceWork } from "../build/carve.ts";
-import { type Builders, inspected, type PieceResult, pieceResult } from "../build/piece-work.ts";
+import type { Builders } from "../build/builders.ts";
+import { type Carved, carve, type PieceWork } from "../build/carve.ts";
+import { type Bodies, type Meetings, meetingsOf } from "../build/clash/meetings.ts";
+import type { Kernel } from "../geometry/kernel.ts";
 import { breath } from "./breath.ts";
-import { taken } from "./taken.ts";
 
-/** What the second thread is told to build. Both threads take the next one from one counter in shared memory. */
-export interface Orders {
-  readonly works: readonly PieceWork[];
-  readonly next: Int32Array;
-}
+/** What the second thread is told to do. */
+export type Order = { readonly works: readonly PieceWork[] } | { readonly machine: Bodies };
 
-/** What it answers: body by body, and then that it is done. */
-export type Answer = { readonly index: number; readonly carved: Carved } | "nothing left";
+/** What it answers: body by body or all that meets, and then that it is done. */
+export type Answer =
+  | { readonly index: number; readonly carved: Carved }
+  | { readonly found: Meetings }
+  | "nothing left";
 
 /**
- * Returns the builders. The second thread works on its own until this one comes to help. Where there is none, or it ends
- * early, this thread builds everything that it left. `progress` hears of each body.
+ * Returns builders that leave to a second thread what needs the kernel, so that this one can go on with what does not.
+ * Where there is none, or it ends early, this thread does what it left. `progress` hears of each body.
  */
-export function twoBuilders(second: Worker | undefined, progress?: (words: string) => void): Builders {
+export function twoBuilders(
+  kernel: () => Promise<Kernel>,
+  second: Worker | undefined,
+  progress?: (words: string) => void,
+): Builders {
   return {
-    begin: (works) => {
-      const next = new Int32Array(new SharedArrayBuffer(4));
-      const results: (PieceResult | undefined)[] = works.map(() => undefined);
-      let tell = () => {};
-      const over = second === undefined ? undefined : listen(second, { works, next }, results, () => tell());
-      return async (kernel, arrived) => {
-        const ready = await kernel;
-        tell = () => arrived?.(results);
-        const build = (index: number) => {
-          const work = works[index];
-          if (work === undefined || results[index] !== undefined) return;
-          results[index] = pieceResult(work, ready);
-          tell();
-        };
-        tell();
-        for (let index = taken(next); index < works.length; index = taken(next)) {
-          progress?.(`building ${index + 1} of ${works.length} bodies`);
-          build(index);
-          await breath();
-        }
-        await over;
-        for (const index of works.keys()) build(index);
-        return results as PieceResult[];
+    carve: async (works, heard) => {
+      const done = new Set<number>();
+      const hear = (index: number, carved: Carved) => {
+        done.add(index);
+        progress?.(`built ${done.size} of ${works.length} bodies`);
+        heard(index, carved);
       };
+      await answered(second, { works }, (answer) => {
+        if ("carved" in answer) hear(answer.index, answer.carved);
+      });
+      for (const [index, work] of works.entries()) {
+        if (done.has(index)) continue;
+        hear(index, carve(work, await kernel()));
+        await breath();
+      }
+    },
+    compare: async (machine) => {
+      let found: Meetings | undefined;
+      await answered(second, { machine }, (answer) => {
+        if ("found" in answer) found = answer.found;
+      });
+      return found ?? meetingsOf(machine, await kernel());
     },
   };
 }
 
-/** Gives a thread its orders and collects what it does; fulfilled when it has nothing left to do, or is no more. */
-function listen(
-  worker: Worker,
-  orders: Orders,
-  results: (PieceResult | undefined)[],
-  arrived: () => void,
+/** Gives a thread an order and hears its answers; fulfilled when it has nothing left to do, or is no more. */
+function answered(
+  worker: Worker | undefined,
+  order: Order,
+  hear: (answer: Exclude<Answer, string>) => void,
 ): Promise<void> {
   return new Promise((resolve) => {
+    if (worker === undefined) return resolve();
     const end = () => {
-      worker.off("message", collect);
+      worker.off("message", listen);
       worker.off("exit", end);
       worker.unref();
       resolve();
     };
-    const collect = (answer: Answer) => {
-      if (answer === "nothing left") return end();
-      const work = orders.works[answer.index];
-      if (work !== undefined) results[answer.index] = inspected(work, answer.carved);
-      arrived();
-    };
-    worker.on("message", collect);
+    const listen = (answer: Answer) => (answer === "nothing left" ? end() : hear(answer));
+    worker.on("message", listen);
     worker.on("exit", end);
     worker.ref();
-    worker.postMessage(orders);
+    worker.postMessage(order);
     // A thread that has ended has no number, and will not say so again.
     if (worker.threadId < 0) end();
   });

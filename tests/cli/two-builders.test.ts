@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync, statSync } from "node:fs";
 import { join, resolve } from "node:path";
 import { expect, test } from "vitest";
-import { oneBuilder } from "../../src/build/piece-work.ts";
+import { oneBuilder } from "../../src/build/builders.ts";
 import { makeStages } from "../../src/cli/commands/make-stage.ts";
 import { painter } from "../../src/cli/io.ts";
 import { readTarget } from "../../src/cli/load.ts";
@@ -23,6 +23,12 @@ test("a machine built on two threads is, byte for byte, the one built on one", a
   const io = { out: nothing, err: nothing, paint: painter("never", {}, false) };
   const usual = { set: [], printer: undefined, json: false, quiet: true, force: false, dry: false, version };
   const args = { ...usual, targets: plans.map(readTarget), output: join(folder, "one") };
-  expect(await makeStages(args, { kernel: Promise.resolve(kernel), builders: oneBuilder }, io)).toBe(0);
+  expect(
+    await makeStages(
+      args,
+      oneBuilder(() => Promise.resolve(kernel)),
+      io,
+    ),
+  ).toBe(0);
   expect(filesIn(join(folder, "two"))).toEqual(filesIn(join(folder, "one")));
 });

@@ -26,9 +26,15 @@ const LEAST_LINES = 12;
 
 /**
  * Returns what lines at `angle` (radians from +x), `line` mm apart or closer, meet in the region. The search for the
- * reach stops once it is beyond `enough`, since another direction is then known to be better.
+ * reach stops once it is beyond `enough`, since another direction is then known to be better; where the span does not
+ * come below `below`, it is not begun, and the reach is Infinity.
  */
-export function bridgeLines(outline: readonly OutlineEdge[], angle: number, line: number, enough: number): BridgeLines {
+export function bridgeLines(
+  outline: readonly OutlineEdge[],
+  angle: number,
+  line: number,
+  { enough, below = Infinity }: { readonly enough: number; readonly below?: number },
+): BridgeLines {
   const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
   // Lines run along u; v numbers them.
   const turned = outline.map(({ ax, ay, bx, by, held }) => ({
@@ -48,6 +54,8 @@ export function bridgeLines(outline: readonly OutlineEdge[], angle: number, line
     span = piece.to - piece.from;
     spanAt = back((piece.from + piece.to) / 2, piece.v);
   }
+  if (below < Infinity && (span === 0 || span >= below))
+    return { span, spanAt, reach: Infinity, reachAt: spanAt, width };
   const far = farthest(pieces, turned, line, enough);
   return { span, spanAt, reach: far.reach, reachAt: back(...far.at), width };
 }
@@ -81,31 +89,41 @@ function cutLines(outline: readonly OutlineEdge[], low: number, width: number, c
 
 /** The point on the loose pieces and the free outline that lies farthest from held edges and held pieces. */
 function farthest(pieces: readonly Piece[], outline: readonly OutlineEdge[], step: number, enough: number) {
-  const asSegment = ({ v, from, to }: Piece): Segment => ({ ax: from, ay: v, bx: to, by: v });
-  const held = [...outline.filter((edge) => edge.held), ...pieces.filter(isHeld).map(asSegment)];
-  const loose = [...outline.filter((edge) => !edge.held), ...pieces.filter((piece) => !isHeld(piece)).map(asSegment)];
-  let [reach, at]: [number, Vec2] = [0, [0, 0]];
-  for (const { ax, ay, bx, by } of loose) {
-    const steps = Math.max(1, Math.ceil(Math.hypot(bx - ax, by - ay) / step));
+  const held = segments(outline, pieces, true);
+  const loose = segments(outline, pieces, false);
+  let [reach, atU, atV] = [0, 0, 0];
+  for (let from = 0; from < loose.length && reach <= enough; from += 4) {
+    const ax = loose[from] as number;
+    const ay = loose[from + 1] as number;
+    const du = (loose[from + 2] as number) - ax;
+    const dv = (loose[from + 3] as number) - ay;
+    const steps = Math.max(1, Math.ceil(Math.hypot(du, dv) / step));
     for (let index = 0; index <= steps; index++) {
-      const u = ax + ((bx - ax) * index) / steps;
-      const v = ay + ((by - ay) * index) / steps;
+      const u = ax + (du * index) / steps;
+      const v = ay + (dv * index) / steps;
       const distance = distanceBeyond(reach, u, v, held);
-      if (distance > reach) [reach, at] = [distance, [u, v]];
+      if (distance > reach) [reach, atU, atV] = [distance, u, v];
     }
-    if (reach > enough) break;
   }
+  const at: Vec2 = [atU, atV];
   return { reach, at };
 }
 
-type Segment = Pick<OutlineEdge, "ax" | "ay" | "bx" | "by">;
+/** Returns the edges and pieces that are held, or those that are not: ax, ay, bx, by of each. */
+function segments(outline: readonly OutlineEdge[], pieces: readonly Piece[], held: boolean): Float64Array {
+  const edges = outline.filter((edge) => edge.held === held).flatMap(({ ax, ay, bx, by }) => [ax, ay, bx, by]);
+  const lines = pieces.filter((piece) => isHeld(piece) === held).flatMap(({ v, from, to }) => [from, v, to, v]);
+  return Float64Array.from([...edges, ...lines]);
+}
 
 /** Distance to the nearest segment, or 0 as soon as it is known to be at most `least`. */
-function distanceBeyond(least: number, u: number, v: number, segments: readonly Segment[]): number {
+function distanceBeyond(least: number, u: number, v: number, segments: Float64Array): number {
   let nearest = Infinity;
-  for (const { ax, ay, bx, by } of segments) {
-    const du = bx - ax;
-    const dv = by - ay;
+  for (let from = 0; from < segments.length; from += 4) {
+    const ax = segments[from] as number;
+    const ay = segments[from + 1] as number;
+    const du = (segments[from + 2] as number) - ax;
+    const dv = (segments[from + 3] as number) - ay;
     const length = du * du + dv * dv;
     const part = length === 0 ? 0 : Math.min(1, Math.max(0, ((u - ax) * du + (v - ay) * dv) / length));
     const offU = u - ax - part * du;

@@ -63,7 +63,9 @@ function overhangOf(region: OverhangRegion, line: number): Overhang {
   const lift = ([x, y]: Vec2): Vec3 => [x, y, middle[2]];
   const directions = directionsFor(outline);
   if (!outline.some((edge) => edge.held)) {
-    const span = Math.min(...directions.map((angle) => bridgeLines(outline, angle, line, { enough: 0, below: 0 }).width));
+    const span = Math.min(
+      ...directions.map((angle) => bridgeLines(outline, angle, line, { enough: 0, below: 0 }).width),
+    );
     return { support: "none", span, area, height, at: middle };
   }
   const tolerance = tolerableLedge(line);

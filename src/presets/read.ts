@@ -16,6 +16,7 @@ import {
 import type { DefectName } from "../core/defects.ts";
 import type { Diagnostic, Path } from "../core/diagnostic.ts";
 import type { Place } from "./place.ts";
+import { strangeFile } from "./strange-file.ts";
 import { faultsIn, MOST_ALIASES } from "./yaml-faults.ts";
 import { excessIn } from "./yaml-limits.ts";
 import { yamlWords } from "./yaml-words.ts";
@@ -51,6 +52,8 @@ export const TOP: Place = { line: 1, column: 1, width: 1, text: "" };
 
 /** Returns a YAML 1.2 file as data. Never throws: what is wrong with the text is among the complaints. */
 export function readYaml(name: string, text: string): YamlFile {
+  const strange = strangeFile(name, text);
+  if (strange !== undefined) return broken(name, strange.says, strange.set, TOP, NO_YAML);
   const excess = excessIn(text);
   if (excess !== undefined) return broken(name, excess.says, excess.set, plainPlace(text, excess.from, excess.to));
   const lines = new LineCounter();
@@ -164,12 +167,14 @@ function plainPlace(text: string, from: number, to: number): Place {
   return placeAt(text, lines, from, to);
 }
 
-function broken(name: string, says: string, set: string, place = TOP): YamlFile {
-  return { name, data: undefined, place: () => undefined, complaints: [complaint(name, says, set, place)] };
+function broken(name: string, says: string, set: string, place = TOP, why = UNCERTAIN): YamlFile {
+  return { name, data: undefined, place: () => undefined, complaints: [complaint(name, says, set, place, why)] };
 }
 
-function complaint(file: string, says: string, set: string, place: Place): Located {
-  const why = "the file cannot be read as YAML, so nothing in it is certain";
+const UNCERTAIN = "the file cannot be read as YAML, so nothing in it is certain";
+const NO_YAML = "what a part or a machine is made from stands in its preset alone; other files are made from that";
+
+function complaint(file: string, says: string, set: string, place: Place, why = UNCERTAIN): Located {
   const diagnostic = {
     name: "preset-does-not-resolve" satisfies DefectName,
     level: "error",

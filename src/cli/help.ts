@@ -27,7 +27,7 @@ const MESSAGES = [
 ] as const;
 /** Less and more of what is told. */
 const TALK: Help["options"] = [
-  ["-q, --quiet", "less: no notes, no list of what was made"],
+  ["-q, --quiet", "less: no notes, no list of what was made, cautions counted only"],
   ["-v, --verbose", "more: notes with reason and cure, every number of a part"],
   MESSAGES,
 ];

@@ -9,6 +9,7 @@ import { type Earlier, foundOf, isGood, keptPart, type SetPart, setFiles } from 
 import { defect } from "../core/defects.ts";
 import { type Diagnostic, hasErrors } from "../core/diagnostic.ts";
 import type { Kernel } from "../geometry/kernel.ts";
+import { type CautionName, forSupply } from "../parts/cautions.ts";
 import type { Located } from "../presets/read.ts";
 import { breath } from "./breath.ts";
 import type { MakeArgs } from "./commands/make.ts";
@@ -78,7 +79,7 @@ export async function outcomeOf(
   const outcome = { loaded, folder, parts, assembly, written: [], removed: [], messages: all };
   const wrong = hasErrors(all.map(({ diagnostic }) => diagnostic));
   if (wrong && !parts.some(isGood)) return outcome;
-  const cautions = [...new Set(parts.flatMap(({ part }) => part.designed.design.cautions))];
+  const cautions = cautionsOf(machine, parts);
   const source = wrong ? undefined : sourceOf(target, machine.preset, { messages: all, cautions }, args);
   const { stage, preset } = machine;
   const files = setFiles({ name: preset.name, stage, parts, assembly, version: args.version, source }, sha256);
@@ -87,6 +88,12 @@ export async function outcomeOf(
   const again = before === undefined ? undefined : printAgain(parts, before.manifest);
   const { removed } = args.dry ? outcome : replaceSet(folder, { files, kept, force: args.force });
   return { ...outcome, written, removed, again };
+}
+
+/** Returns the cautions of a machine's parts, each once, with what fits the voltage of its heater. */
+export function cautionsOf({ preset }: Machine, parts: readonly SetPart[]): CautionName[] {
+  const names = parts.flatMap(({ part }) => part.designed.design.cautions);
+  return [...new Set(forSupply(names, preset.plan.plate.heater?.volts))];
 }
 
 /** Builds and puts together what is not there yet. */

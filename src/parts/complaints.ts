@@ -127,9 +127,34 @@ function better({ path }: Issue, at: z.ZodType | undefined, value: unknown): str
   if (own instanceof z.ZodArray && (own.element as z.ZodType).safeParse(value).success) {
     return written(`[${JSON.stringify(value)}]`);
   }
+  if (own instanceof z.ZodObject && (typeof value === "string" || typeof value === "number")) {
+    const form = formOf(own, value);
+    return form === undefined ? undefined : written(form);
+  }
   if (!(own instanceof z.ZodBoolean) || typeof value !== "string") return undefined;
   if (/^(yes|on|true)$/i.test(value)) return written("true");
   return /^(no|off|false)$/i.test(value) ? written("false") : undefined;
+}
+
+/** A thing with more keys than these that it must have is written as a block. */
+const FEW = 4;
+
+/**
+ * Returns how a thing is written that was given as one bare value: `{ mass: 0.15 kg, at: [x, y] }`, the value at the
+ * one key that takes it. Undefined where no key does, or several do.
+ */
+function formOf({ shape }: z.ZodObject, value: string | number): string | undefined {
+  const keys = Object.entries(shape as Record<string, z.ZodType>).filter(
+    ([, one]) => !one.safeParse(undefined).success,
+  );
+  const taking = keys.filter(([, one]) => one.safeParse(value).success);
+  if (keys.length > FEW || taking.length !== 1) return undefined;
+  const entries = keys.map(([key, one]) => {
+    const { symbol } = metaOf(one);
+    const blank = symbol.startsWith("[") ? symbol : "...";
+    return `${key}: ${taking[0]?.[0] === key ? value : blank}`;
+  });
+  return `{ ${entries.join(", ")} }`;
 }
 
 function size({ origin }: { origin: string }, name: string, value: unknown, bound: string, limit: number): Wording {

@@ -14,9 +14,18 @@ describe("a figure", () => {
     [0, "mm", "0"],
     [0.09473, "", "0.09473"],
     [1036.4, "MPa", "1036"],
-  ] as const)("%d %s is %s: two decimals of a length, two digits where they would be noughts", (value, unit, said) => {
-    expect(figure(value, unit)).toBe(said);
-  });
+    [38094.2, "J", "38090"],
+    [2340872, "h", "2300000"],
+    [22472.4, "Mrev", "22000"],
+    [87.4, "h", "87.4"],
+    [12642, "rpm", "12640"],
+    [10080.2, "mm", "10080.2"],
+  ] as const)(
+    "%d %s is %s: two decimals of a length, two digits of lives and where they would be noughts",
+    (value, unit, said) => {
+      expect(figure(value, unit)).toBe(said);
+    },
+  );
 
   test("what explain shows is never nought unless it is", () => {
     for (let size = 1e-9; size < 1e9; size *= 3.7) expect(Number(shown(size, "mm"))).toBeGreaterThan(0);

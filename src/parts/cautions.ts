@@ -28,7 +28,7 @@ export type CautionName = keyof typeof CAUTIONS;
 
 export const isCaution = (name: string): name is CautionName => Object.hasOwn(CAUTIONS, name);
 
-/** Up to here a voltage is extra-low: V of alternating current. Source: IEC 61140, from memory; wires and fuse: common practice. */
+/** Up to here a voltage is extra-low, V. Source: IEC 61140, from memory; wires and fuse above: common practice. */
 const EXTRA_LOW = 50;
 
 /** Returns cautions with what fits the supply of the heater, V; both kinds where that is not known. */

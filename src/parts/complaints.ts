@@ -14,6 +14,8 @@ export interface Checked {
   readonly under: Path;
   /** The name of the defect where a value is wrong. */
   readonly name?: DefectName;
+  /** Keys of the file that could not be read, by their paths ("" for any key): what is due to them is not told. */
+  readonly lost?: readonly Path[];
 }
 
 type Issue = z.core.$ZodIssue;
@@ -23,12 +25,23 @@ const OWN = /^expected /;
 
 /** Returns what a schema found as Diagnostics, each with the name, the value, what is allowed and a cure. */
 export function complaintsOf(error: z.ZodError, checked: Checked): Diagnostic[] {
-  const issues = error.issues.flatMap(ofKey);
+  const issues = error.issues.flatMap(ofKey).filter((issue) => !isDueToLost(issue, checked));
   // What has the wrong type is not asked for its length as well.
   const wrong = new Set(issues.filter(isWrongType).map(({ path }) => JSON.stringify(path)));
   return issues
     .filter((issue) => isWrongType(issue) || !wrong.has(JSON.stringify(issue.path)))
     .flatMap((issue) => (issue.code === "unrecognized_keys" ? strangers(issue, checked) : [complaint(issue, checked)]));
+}
+
+/** Whether an issue is about a key that could not be read, or about a block that is empty without it. */
+function isDueToLost({ path }: Issue, { data, under, lost = [] }: Checked): boolean {
+  const whole = [...under, ...stepsOf(path)];
+  const value = valueAt(data, path);
+  return lost.some((one) => {
+    if (whole.length < one.length) return value == null && whole.every((step, at) => step === one[at]);
+    const any = one.at(-1) === "" && whole.length === one.length && value === undefined;
+    return one.every((step, at) => whole[at] === step || (any && at === one.length - 1));
+  });
 }
 
 /** A key of a map that is no name is told as what the schema of the keys says of it. */

@@ -19,7 +19,7 @@ import type { Place } from "./place.ts";
 import { strangeFile } from "./strange-file.ts";
 import { faultsIn, MOST_ALIASES } from "./yaml-faults.ts";
 import { excessIn } from "./yaml-limits.ts";
-import { type LostLines, lostLines, withoutLines } from "./yaml-lost-lines.ts";
+import { type LostLines, lostLines, withoutLines } from "./yaml-lost.ts";
 import { yamlWords } from "./yaml-words.ts";
 
 export type { Place } from "./place.ts";

@@ -8,7 +8,7 @@ const MIXED = String.raw`[+-]?(?:\d+\s+)?${FRACTION}`;
 const DOUBLE = `["″”“]`;
 const SINGLE = `['′’‘]`;
 /** Between a force and its arm: the signs that `readQuantity` takes for a dot. */
-const BETWEEN = String.raw`(?:\s*[·⋅∙•*.-]\s*|\s+)`;
+const BETWEEN = "(?:\\s*[·⋅∙•*.-]\\s*|\\s+)";
 const INCHES = `(?:in|inch|inches|${DOUBLE})`;
 /** What stands behind whole feet: `1' 3 1/2"`. */
 const UNDER_A_FOOT = String.raw`(?:(?:\d+\s+)?${FRACTION}|\d+\.?\d*(?:[eE]\+?\d+)?)`;

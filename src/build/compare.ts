@@ -1,7 +1,7 @@
 import type { FootChoice, Stage } from "../stage/index.ts";
 import { changeWords } from "./change-words.ts";
-import { canonical, shortHash } from "./hash.ts";
-import { drawPart } from "./make.ts";
+import { canonical } from "./hash.ts";
+import { shapeHash } from "./shape-hash.ts";
 import type { StagePart } from "./stage-parts.ts";
 
 /** What to do with a part that is there when the plan changes. */
@@ -132,10 +132,4 @@ function widthOf({ request }: StagePart): number {
 function changedParameters({ request: was }: StagePart, { request: is }: StagePart): string[] {
   const keys = [...new Set([...Object.keys(was.parameters), ...Object.keys(is.parameters)])];
   return keys.filter((key) => canonical(was.parameters[key]) !== canonical(is.parameters[key]));
-}
-
-/** Returns what stands for the solids of a part; undefined for one that an error forbids. */
-function shapeHash({ request, designed }: StagePart): string | undefined {
-  const { pieces } = drawPart(request, designed);
-  return pieces.length === 0 ? undefined : shortHash(pieces.map(({ name, solid, count }) => ({ name, solid, count })));
 }

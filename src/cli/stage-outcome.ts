@@ -1,4 +1,5 @@
 import { join } from "node:path";
+import { alike } from "../build/alike.ts";
 import { type TestedAssembly, testedAssembly } from "../build/assembly.ts";
 import { partNamesTwice } from "../build/output-names.ts";
 import { builtPart, planBuilds } from "../build/part-builds.ts";
@@ -35,6 +36,8 @@ export interface Outcome {
   readonly removed: readonly string[];
   /** What differs from the set that was there before; undefined where there was none. */
   readonly again?: PrintAgain | undefined;
+  /** Parts that are the same bodies: any of them serves for the others. */
+  readonly alike?: readonly (readonly string[])[];
   readonly messages: readonly Located[];
 }
 
@@ -84,10 +87,11 @@ export async function outcomeOf(
   const { stage, preset } = machine;
   const files = setFiles({ name: preset.name, stage, parts, assembly, version: args.version, source }, sha256);
   const written = files.map(({ name }) => name);
+  const same = alike(parts.filter(isGood).map(({ part }) => part));
   const kept = parts.flatMap((one) => ("kept" in one ? one.files.map(({ name }) => name) : []));
   const again = before === undefined ? undefined : printAgain(parts, before.manifest);
   const { removed } = args.dry ? outcome : replaceSet(folder, { files, kept, force: args.force });
-  return { ...outcome, written, removed, again };
+  return { ...outcome, written, removed, again, alike: same };
 }
 
 /** Returns the cautions of a machine's parts, each once, with what fits the voltage of its heater. */

@@ -52,7 +52,8 @@ const nameOf = (one: Unchanged | LoadedStage) => ("manifest" in one ? one.manife
 
 const isOutcome = (one: Outcome | Unchanged): one is Outcome => "loaded" in one;
 
-function report({ loaded, folder, parts, written, removed, again, messages }: Outcome, args: StageArgs, io: Io): void {
+function report(outcome: Outcome, args: StageArgs, io: Io): void {
+  const { loaded, folder, parts, written, removed, again, messages } = outcome;
   const cautions = loaded.machine === undefined ? [] : cautionsOf(loaded.machine, parts);
   tell(messages, io, spoken(args, io));
   if (!args.quiet) {
@@ -62,6 +63,12 @@ function report({ loaded, folder, parts, written, removed, again, messages }: Ou
       io.out(
         `${loaded.machine?.preset.name}  (machine)\n  ${args.dry ? "would be" : "made    "}  ${rest} in ${folder}`,
       );
+    for (const names of outcome.alike ?? [])
+      for (const line of hanging(
+        "  alike     ",
+        `${names.join(", ")}: the same body, print ${names.length} of one of them`,
+      ))
+        io.out(line);
     if (removed.length > 0) io.out(`  removed   ${removed.join(", ")}: no longer of this machine`);
     if (again !== undefined) for (const line of againLines(again)) io.out(line);
   }

@@ -6,8 +6,6 @@ import type { Unit } from "../core/unit.ts";
  */
 export function figure(value: number, unit: Unit | "" = ""): string {
   if (value === 0) return "0";
-  const rounded = lasting(value, unit);
-  if (rounded !== undefined) return rounded;
   const size = Math.abs(value);
   const first = Math.floor(Math.log10(size));
   const decimals = unit === "mm" || unit === "deg" ? Math.max(2, 1 - first) : Math.max(0, 3 - first);
@@ -18,8 +16,8 @@ export function figure(value: number, unit: Unit | "" = ""): string {
 /** Units of lives: what nine of ten bearings reach is known to two digits at best. */
 const LIVES: readonly string[] = ["h", "Mrev"];
 
-/** Returns a large number to the digits that mean something; undefined where the usual rule does that. */
-function lasting(value: number, unit: string): string | undefined {
+/** Returns a large number of a report to the digits that mean something; undefined where the usual rule does that. */
+export function lasting(value: number, unit: string): string | undefined {
   const size = Math.abs(value);
   const digits = LIVES.includes(unit) ? 2 : 4;
   return size >= 10 ** digits && size < 1e9 && unit !== "mm" ? Number(value.toPrecision(digits)).toFixed(0) : undefined;

@@ -72,6 +72,8 @@ export function prepare(solid: Solid): Prepared {
         return solid.drawn === 0 ? turned : keep(turned.warp((at) => drawOut(at, solid.drawn)));
       };
     }
+    case "meshed":
+      throw new Error("a part is drawn as a tree");
     case "laid": {
       const { radius, height } = solid;
       const outlines = contours(solid.profile).map(divided);

@@ -30,6 +30,8 @@ export function prepareModeling(solid: Solid): () => Geom3 {
       const shape = geometries.geom2.fromPoints(points);
       return () => extrusions.extrudeRotate({ segments: sides }, shape) as Geom3;
     }
+    case "meshed":
+      throw new Error("a part is drawn as a tree");
     case "laid": {
       const { profile, radius, height } = solid;
       const flat = prepareModeling({ kind: "prism", profile, z0: 0, z1: height, foot: 0 });

@@ -47,10 +47,11 @@ async function bundle(folder) {
     define: { TRAMWRIGHT_VERSION: JSON.stringify(version) },
     banner: { js: "#!/usr/bin/env node" },
   });
+  await build({ ...common, entryPoints: ["src/cli/builder.ts"], outfile: join(folder, "builder.cjs") });
   await build({
     ...common,
-    entryPoints: ["src/cli/builder.ts"],
-    outfile: join(folder, "builder.cjs"),
+    entryPoints: ["src/cli/bodies.ts"],
+    outfile: join(folder, "bodies.cjs"),
     define: { "import.meta.url": "__moduleUrl" },
     plugins: [modelingInPart],
     banner: { js: MODULE_URL },

@@ -55,7 +55,6 @@ const PACKAGES: Readonly<Record<string, (file: string) => boolean>> = {
     /^(parts|presets|stage)\//.test(file),
   "@jscad/modeling": (file) => file === "geometry/jscad.ts",
   "manifold-3d": (file) => file === "geometry/kernel.ts",
-  "@jscad/stl-serializer": (file) => file === "outputs/stl.ts",
   fflate: (file) => /^outputs\/(package|picture)\//.test(file),
   "@noble/hashes": (file) => file === "build/hash.ts",
   yaml: (file) => /^presets\/(read|rewrite|yaml-[a-z]+)\.ts$/.test(file),

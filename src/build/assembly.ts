@@ -1,6 +1,7 @@
-import type { Kernel } from "../geometry/kernel.ts";
+import { bodiesOf } from "../stage/bodies/index.ts";
 import type { PrinterOf, Stage } from "../stage/index.ts";
-import { type AssemblyFault, assemblyFaults } from "./clash/index.ts";
+import { type AssemblyFault, faultsOf } from "./clash/index.ts";
+import type { Bodies, Meetings } from "./clash/meetings.ts";
 import { shortHash } from "./hash.ts";
 import type { StagePart } from "./stage-parts.ts";
 
@@ -33,10 +34,12 @@ export async function testedAssembly(
   machine: Assembled,
   earlier: TestedAssembly | undefined,
   version: string,
-  kernel: Promise<Kernel>,
+  compare: (machine: Bodies) => Promise<Meetings>,
 ): Promise<TestedAssembly | undefined> {
   if (machine.parts.length === 0 || machine.stage.partly === true) return undefined;
   const key = assemblyKey(machine, version);
   if (earlier?.key === key) return earlier;
-  return { key, found: assemblyFaults(machine.stage, machine.printer, await kernel) };
+  const { stage, printer } = machine;
+  const bodies = bodiesOf(stage, printer);
+  return { key, found: faultsOf(stage, bodies, await compare({ bodies, lift: stage.plan.travel.lift })) };
 }

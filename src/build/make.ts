@@ -6,7 +6,8 @@ import type { Design } from "../parts/family.ts";
 import type { Piece } from "../parts/piece.ts";
 import type { Printer } from "../printing/printer.ts";
 import { acceptedAny, wrongAcceptances } from "./accept.ts";
-import { type PieceResult, type PieceWork, pieceResult } from "./piece-work.ts";
+import type { PieceWork } from "./carve.ts";
+import { type PieceResult, pieceResult } from "./piece-work.ts";
 import { hashOf } from "./preset-text.ts";
 import type { Request } from "./request.ts";
 

@@ -1,7 +1,7 @@
-import { canonical } from "./hash.ts";
+import type { PieceWork } from "./carve.ts";
 import { type Draft, drawPart, madeOf, worksOf } from "./make.ts";
 import { finish } from "./order.ts";
-import type { PieceResult, PieceWork } from "./piece-work.ts";
+import type { PieceResult } from "./piece-work.ts";
 import type { StagePart } from "./stage-parts.ts";
 import type { SetPart } from "./stage-set.ts";
 
@@ -26,7 +26,7 @@ export function planBuilds(parts: readonly StagePart[]): BuildPlan {
   const builds = parts.map((part): PartBuild => {
     const draft = drawPart(part.request, part.designed);
     const own = worksOf(draft);
-    const shape = canonical(own);
+    const shape = JSON.stringify(own);
     const from = known.get(shape) ?? works.length;
     if (!known.has(shape)) works.push(...own);
     known.set(shape, from);
@@ -35,8 +35,17 @@ export function planBuilds(parts: readonly StagePart[]): BuildPlan {
   return { builds, works };
 }
 
-/** Returns the part with its files; `results` are those of all works of its plan, `version` is the program's. */
-export function builtPart({ part, draft, from }: PartBuild, results: readonly PieceResult[], version: string): SetPart {
-  const made = madeOf(draft, results.slice(from, from + draft.pieces.length));
+/** Whether all bodies of a part are among the results so far. */
+export const isBuilt = ({ from, draft }: PartBuild, results: readonly (PieceResult | undefined)[]): boolean =>
+  draft.pieces.every((_, index) => results[from + index] !== undefined);
+
+/** Returns the part with its files; `results` are those of the works of its plan, its own among them; `version` is the program's. */
+export function builtPart(
+  { part, draft, from }: PartBuild,
+  results: readonly (PieceResult | undefined)[],
+  version: string,
+): SetPart {
+  const own = results.slice(from, from + draft.pieces.length).filter((one) => one !== undefined);
+  const made = madeOf(draft, own);
   return { part, finished: finish(made, version), found: made.diagnostics.slice(part.designed.diagnostics.length) };
 }

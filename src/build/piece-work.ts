@@ -7,20 +7,13 @@ import { shrinkScale } from "../printing/compensation.ts";
 import type { Printer } from "../printing/printer.ts";
 import { inspect, type Measures } from "../verify/inspect.ts";
 import { boxRegion, type Region } from "../verify/region.ts";
-import { type Fit, verifyPiece } from "./verify-piece.ts";
+import { type Carved, carve, type PieceWork } from "./carve.ts";
+import type { Fit } from "./verify-piece.ts";
 
 /** Samples per mm2 of surface in the search for thin walls; every facet is sampled at least once. */
 const WALL_SAMPLES = 0.2;
 
-/** One body to build and verify: plain data, so that it can be done on any thread. */
-export interface PieceWork {
-  readonly piece: Piece;
-  /** The piece as it comes out of the printer, where that is not as it is drawn. */
-  readonly wanted: Piece | undefined;
-  readonly printer: Printer;
-}
-
-/** What came of it, plain data as well. */
+/** What came of a body. */
 export interface PieceResult {
   /** The mesh as printed: on the bed, centred, on the grid of the file. */
   readonly mesh: Mesh;
@@ -29,46 +22,25 @@ export interface PieceResult {
   readonly diagnostics: readonly Diagnostic[];
 }
 
-/** Builds and verifies bodies, on one thread or more. */
-export interface Builders {
-  /** Says that there will be something to build: whoever helps may get ready. */
-  readonly prepare: () => void;
-  /** Hands the bodies out; the answer builds what is left, and returns the results in the order of the works. */
-  readonly begin: (works: readonly PieceWork[]) => (kernel: Promise<Kernel>) => Promise<PieceResult[]>;
-}
-
-/** Builds everything on the thread that asks, when it asks. */
-export const oneBuilder: Builders = {
-  prepare: () => undefined,
-  begin: (works) => async (kernel) => {
-    const ready = await kernel;
-    return works.map((work) => pieceResult(work, ready));
-  },
-};
-
 /** Returns the finished mesh of a body, with what was measured on it and everything that is wrong with it. */
-export function pieceResult({ piece, wanted, printer }: PieceWork, kernel: Kernel): PieceResult {
-  return kernel.build(piece.solid, (body) => {
-    const raw = body.mesh();
-    const mesh = printMesh(raw, shrinkScale(printer));
-    const { measures, diagnostics } = inspect(mesh, {
-      line: printer.line,
-      layer: printer.layer,
-      bridgeComfort: printer.bridgeComfort,
-      bridgeLimit: printer.bridgeLimit,
-      bed: { x: printer.bedX, y: printer.bedY, z: printer.bedZ },
-      wallError: piece.wall.error,
-      wallWarn: piece.wall.warning,
-      sampleDensity: WALL_SAMPLES,
-      thinOnPurpose: membranesOf(piece, raw, printer),
-    });
-    const fit =
-      wanted === undefined
-        ? verifyPiece(piece, body, raw)
-        : kernel.build(wanted.solid, (printed) => verifyPiece(wanted, printed, printed.mesh()));
-    return { mesh, measures, fit, diagnostics: [...diagnostics, ...fit.diagnostics] };
+export function inspected({ piece, printer }: PieceWork, { mesh: raw, fit }: Carved): PieceResult {
+  const mesh = printMesh(raw, shrinkScale(printer));
+  const { measures, diagnostics } = inspect(mesh, {
+    line: printer.line,
+    layer: printer.layer,
+    bridgeComfort: printer.bridgeComfort,
+    bridgeLimit: printer.bridgeLimit,
+    bed: { x: printer.bedX, y: printer.bedY, z: printer.bedZ },
+    wallError: piece.wall.error,
+    wallWarn: piece.wall.warning,
+    sampleDensity: WALL_SAMPLES,
+    thinOnPurpose: membranesOf(piece, raw, printer),
   });
+  return { mesh, measures, fit, diagnostics: [...diagnostics, ...fit.diagnostics] };
 }
+
+/** Builds and verifies a body. */
+export const pieceResult = (work: PieceWork, kernel: Kernel): PieceResult => inspected(work, carve(work, kernel));
 
 /** Returns the rooms of the piece's membranes, moved to where the printed mesh has them. */
 function membranesOf({ membranes = [] }: Piece, raw: Mesh, printer: Printer): Region[] {

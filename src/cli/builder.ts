@@ -1,18 +1,7 @@
-// The second thread of a run that makes a whole machine: it builds and verifies bodies until none is left.
-import { parentPort, workerData } from "node:worker_threads";
-import { pieceResult } from "../build/piece-work.ts";
-import { loadKernel } from "../geometry/kernel.ts";
-import { type Answer, type Orders, taken } from "./two-builders.ts";
+// The second thread of a run that makes a whole machine. Its program is loaded as this one's is: compiled beforehand.
+import { parentPort } from "node:worker_threads";
+import { loadCompiled } from "./compiled.ts";
 
-const kernel = loadKernel(Promise.resolve(workerData as WebAssembly.Module));
-
-parentPort?.on("message", ({ works, next }: Orders) => {
-  kernel.then((ready) => {
-    for (let index = taken(next); index < works.length; index = taken(next)) {
-      const work = works[index];
-      if (work === undefined) continue;
-      parentPort?.postMessage({ index, result: pieceResult(work, ready) } satisfies Answer);
-    }
-    parentPort?.postMessage("nothing left" satisfies Answer);
-  });
-});
+if (parentPort === null) throw new Error("this is a thread's program, and runs beside another one");
+const { exports, keepCompiled } = loadCompiled<typeof import("./bodies.ts")>("bodies.cjs", "bodies.compiled");
+exports.serve(parentPort, keepCompiled);

@@ -4,6 +4,7 @@ import { reason } from "./file-reason.ts";
 import { tryOrdinary } from "./file-text.ts";
 import { readShipped } from "./files.ts";
 import { EXIT, isTrouble } from "./io.ts";
+import { secondThread } from "./second-thread.ts";
 
 declare const TRAMWRIGHT_VERSION: string;
 
@@ -58,15 +59,20 @@ async function main(argv: readonly string[]): Promise<void> {
   v8.setFlagsFromString("--semi-space-growth-factor=1");
   // A single part is made too soon for the optimising compiler of WebAssembly to pay; a whole machine is not.
   const ofMachine = argv.some(isPlan) || MACHINE_COMMANDS.includes(argv[0] ?? "");
-  if (!ofMachine) {
+  // Of the code of a machine, only what runs for long pays for being optimised: two threads have work besides.
+  if (ofMachine) v8.setFlagsFromString("--interrupt-budget=300000");
+  else {
     v8.setFlagsFromString("--no-wasm-tier-up");
     v8.setFlagsFromString("--no-wasm-dynamic-tiering");
   }
   // The kernel compiles on other threads while the program itself is loaded.
   const begun = ["make", "check", "rebuild"].some((word) => argv.includes(word)) ? compileKernel() : undefined;
   begun?.catch(() => undefined);
+  const code = () => begun ?? compileKernel();
+  // The second thread gets ready meanwhile; a plan that stands nowhere to be seen has it started later.
+  const second = begun !== undefined && ofMachine && argv.includes("make") ? secondThread() : undefined;
   const { loadProgram } = await import("./program.ts");
-  const { program, keepCompiled } = loadProgram(ofMachine ? "machine" : "part");
+  const { exports: program, keepCompiled } = loadProgram(ofMachine ? "machine" : "part");
   cleanUp = program.cleanUp;
   const screens = { out: process.stdout.isTTY === true, err: process.stderr.isTTY === true };
   process.exitCode = await program.run({
@@ -79,7 +85,8 @@ async function main(argv: readonly string[]): Promise<void> {
     write,
     draw: (text) => process.stderr.write(text),
     columns: process.stderr.columns ?? 80,
-    kernelCode: () => begun ?? compileKernel(),
+    kernelCode: code,
+    second,
   });
   // Set by the build's trial run only.
   if (process.env.TRAMWRIGHT_KEEP_COMPILED !== undefined) keepCompiled();

@@ -1,4 +1,5 @@
 import { resolve } from "node:path";
+import type { Worker } from "node:worker_threads";
 import { nearest } from "../core/nearest.ts";
 import { loadKernel } from "../geometry/kernel.ts";
 import { type Arguments, last, readArguments, refuseStrangers, VALUES } from "./arguments.ts";
@@ -33,6 +34,8 @@ export interface World {
   readonly columns: number;
   /** Compiles the kernel's wasm file, or hands out what was begun when the program started. */
   readonly kernelCode: () => Promise<WebAssembly.Module>;
+  /** The thread that helps to build a machine, where it was started. */
+  readonly second: Worker | undefined;
 }
 
 const COLORS = ["auto", "always", "never"] as const;
@@ -120,17 +123,15 @@ async function dispatch(args: Arguments, io: Io, world: World): Promise<number> 
   }
 }
 
-async function build(args: Arguments, io: Io, { kernelCode, version }: World): Promise<number> {
+async function build(args: Arguments, io: Io, { kernelCode, second, version }: World): Promise<number> {
   const { command, operands, flags, values } = args;
   if (operands.length === 0)
     throw trouble(`${command} needs a preset, a plan or a part family; tramwright parts lists the families`);
   if (last(args, "output") === "-")
     throw trouble(`${command} writes several files, which standard output cannot take; -o is followed by a folder`);
-  // The kernel starts while the presets are read.
-  const code = kernelCode();
-  const kernel = loadKernel(code);
-  // A run that builds nothing never waits for it.
-  kernel.catch(() => undefined);
+  const kernel = () => loadKernel(kernelCode());
+  // It starts while the presets are read, unless a second thread has one. A run that builds nothing never waits for it.
+  if (second === undefined) kernel().catch(() => undefined);
   const targets = oneOfEach(operands).map(readTarget);
   const shared = {
     set: values.set ?? [],
@@ -146,15 +147,13 @@ async function build(args: Arguments, io: Io, { kernelCode, version }: World): P
   const parts = targets.filter((target) => !isPlan(target));
   if (shared.json && plans.length > 0 && parts.length > 0)
     throw trouble("--json tells of parts or of stages: name them in runs of their own");
-  const codes = parts.length === 0 ? [] : [await make({ ...shared, targets: parts }, kernel, io)];
+  const codes = parts.length === 0 ? [] : [await make({ ...shared, targets: parts }, kernel(), io)];
   if (plans.length > 0) {
     const [{ makeStages }, { twoBuilders }] = [
       await import("./commands/make-stage.ts"),
       await import("./two-builders.ts"),
     ];
-    codes.push(
-      await makeStages({ ...shared, targets: plans }, { kernel, builders: twoBuilders(code, io.progress) }, io),
-    );
+    codes.push(await makeStages({ ...shared, targets: plans }, twoBuilders(kernel, second, io.progress), io));
   }
   return Math.max(...codes);
 }

@@ -1,15 +1,14 @@
 import { join } from "node:path";
 import { alike } from "../build/alike.ts";
-import { type TestedAssembly, testedAssembly } from "../build/assembly.ts";
+import type { TestedAssembly } from "../build/assembly.ts";
+import type { Builders } from "../build/builders.ts";
+import { builtMachine } from "../build/built-machine.ts";
 import { partNamesTwice } from "../build/output-names.ts";
-import { builtPart, planBuilds } from "../build/part-builds.ts";
-import type { Builders } from "../build/piece-work.ts";
 import { type PrintAgain, printAgain } from "../build/print-again.ts";
 import { forbidden } from "../build/stage-parts.ts";
 import { type Earlier, foundOf, isGood, keptPart, type SetPart, setFiles } from "../build/stage-set.ts";
 import { defect } from "../core/defects.ts";
 import { type Diagnostic, hasErrors } from "../core/diagnostic.ts";
-import type { Kernel } from "../geometry/kernel.ts";
 import { type CautionName, forSupply } from "../parts/cautions.ts";
 import type { Located } from "../presets/read.ts";
 import { breath } from "./breath.ts";
@@ -41,12 +40,6 @@ export interface Outcome {
   readonly messages: readonly Located[];
 }
 
-/** What builds: the kernel on this thread, and whoever helps. */
-export interface Workshop {
-  readonly kernel: Promise<Kernel>;
-  readonly builders: Builders;
-}
-
 /** A plan that was worked out, and the file of another one in this run whose stage has the same name. */
 interface Asked {
   readonly target: Target;
@@ -58,7 +51,7 @@ interface Asked {
 export async function outcomeOf(
   { target, loaded, twin }: Asked,
   args: StageArgs,
-  workshop: Workshop,
+  builders: Builders,
 ): Promise<Outcome> {
   const { machine, messages } = loaded;
   const nothing = { loaded, folder: args.output, parts: [], written: [], removed: [], messages: inOrder(messages) };
@@ -72,7 +65,7 @@ export async function outcomeOf(
     machine,
     args.dry || args.force ? undefined : before,
     args.version,
-    workshop,
+    builders,
   );
   const found = inPlan(
     machine.preset,
@@ -105,22 +98,17 @@ async function partsOf(
   machine: Machine,
   earlier: Earlier | undefined,
   version: string,
-  { kernel, builders }: Workshop,
-): Promise<{ readonly parts: SetPart[]; readonly assembly: TestedAssembly | undefined }> {
+  builders: Builders,
+): Promise<{ readonly parts: readonly SetPart[]; readonly assembly: TestedAssembly | undefined }> {
   const refused = forbidden(machine.stage);
   const possible = machine.parts.filter(({ owner }) => !refused(owner));
   const kept = possible.flatMap((part) => keptPart(part, earlier) ?? []);
-  const { builds, works } = planBuilds(possible.filter((part) => !kept.some((one) => one.part === part)));
-  // The other thread builds while this one puts the machine together.
-  const finishWorks = builders.begin(works);
-  const assembly = await testedAssembly(machine, earlier?.manifest.assembly, version, kernel);
-  await breath();
-  const results = works.length === 0 ? [] : await finishWorks(kernel);
+  const missing = possible.filter((part) => !kept.some((one) => one.part === part));
+  const means = { builders, version, earlier: earlier?.manifest.assembly, pause: breath };
+  const { parts, assembly } = await builtMachine(machine, missing, means);
   const stopped = forbidden(machine.stage, assembly?.found);
-  const parts = [...kept, ...builds.map((one) => builtPart(one, results, version))]
-    .filter(({ part }) => !stopped(part.owner))
-    .sort((a, b) => possible.indexOf(a.part) - possible.indexOf(b.part));
-  return { parts, assembly };
+  const all = [...kept.filter(({ part }) => !stopped(part.owner)), ...parts];
+  return { parts: all.sort((a, b) => possible.indexOf(a.part) - possible.indexOf(b.part)), assembly };
 }
 
 function takenFolder(folder: string, other: string): Diagnostic {

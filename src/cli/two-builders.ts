@@ -1,85 +1,74 @@
-import { availableParallelism } from "node:os";
-import { Worker } from "node:worker_threads";
-import { type Builders, type PieceResult, type PieceWork, pieceResult } from "../build/piece-work.ts";
+import type { Worker } from "node:worker_threads";
+import type { Builders } from "../build/builders.ts";
+import { type Carved, carve, type PieceWork } from "../build/carve.ts";
+import { type Bodies, type Meetings, meetingsOf } from "../build/clash/meetings.ts";
+import type { Kernel } from "../geometry/kernel.ts";
 import { breath } from "./breath.ts";
-import { exists, shipped } from "./files.ts";
 
-/** What the second thread is told. Both threads take the next body from one counter in shared memory. */
-export interface Orders {
-  readonly works: readonly PieceWork[];
-  readonly next: Int32Array;
-}
+/** What the second thread is told to do. */
+export type Order = { readonly works: readonly PieceWork[] } | { readonly machine: Bodies };
 
-/** What it answers: body by body, and then that it is done. */
-export type Answer = { readonly index: number; readonly result: PieceResult } | "nothing left";
-
-/** The second thread's program, beside this one. */
-const PROGRAM = "builder.cjs";
-
-/** Returns the number of the next body to build, which nobody else gets. */
-export const taken = (next: Int32Array): number => Atomics.add(next, 0, 1);
+/** What it answers: body by body or all that meets, and then that it is done. */
+export type Answer =
+  | { readonly index: number; readonly carved: Carved }
+  | { readonly found: Meetings }
+  | "nothing left";
 
 /**
- * Returns the builders. The second thread works on its own until this one comes to help. Where it cannot start, or ends
- * early, this thread builds everything that it left. `code` is the kernel's compiled wasm; `progress` hears of each body.
+ * Returns builders that leave to a second thread what needs the kernel, so that this one can go on with what does not.
+ * Where there is none, or it ends early, this thread does what it left. `progress` hears of each body.
  */
-export function twoBuilders(code: Promise<WebAssembly.Module>, progress?: (words: string) => void): Builders {
-  let second: Promise<Worker> | undefined;
-  const prepare = () => {
-    if (second !== undefined || availableParallelism() < 2 || !exists(shipped(PROGRAM))) return;
-    second = code.then(started);
-    // Whoever begins nothing never hears that it failed.
-    second.catch(() => undefined);
-  };
+export function twoBuilders(
+  kernel: () => Promise<Kernel>,
+  second: Worker | undefined,
+  progress?: (words: string) => void,
+): Builders {
   return {
-    prepare,
-    begin: (works) => {
-      const next = new Int32Array(new SharedArrayBuffer(4));
-      const results: (PieceResult | undefined)[] = works.map(() => undefined);
-      const over = second?.then((worker) => listen(worker, { works, next }, results)).catch(() => undefined);
-      return async (kernel) => {
-        const ready = await kernel;
-        const build = (index: number) => {
-          const work = works[index];
-          if (work !== undefined) results[index] ??= pieceResult(work, ready);
-        };
-        for (let index = taken(next); index < works.length; index = taken(next)) {
-          progress?.(`building ${index + 1} of ${works.length} bodies`);
-          build(index);
-          await breath();
-        }
-        await over;
-        for (const index of works.keys()) build(index);
-        return results as PieceResult[];
+    carve: async (works, heard) => {
+      const done = new Set<number>();
+      const hear = (index: number, carved: Carved) => {
+        done.add(index);
+        progress?.(`built ${done.size} of ${works.length} bodies`);
+        heard(index, carved);
       };
+      await answered(second, { works }, (answer) => {
+        if ("carved" in answer) hear(answer.index, answer.carved);
+      });
+      for (const [index, work] of works.entries()) {
+        if (done.has(index)) continue;
+        hear(index, carve(work, await kernel()));
+        await breath();
+      }
+    },
+    compare: async (machine) => {
+      let found: Meetings | undefined;
+      await answered(second, { machine }, (answer) => {
+        if ("found" in answer) found = answer.found;
+      });
+      return found ?? meetingsOf(machine, await kernel());
     },
   };
 }
 
-function started(code: WebAssembly.Module): Worker {
-  const worker = new Worker(shipped(PROGRAM), { workerData: code });
-  worker.on("error", () => undefined);
-  worker.unref();
-  return worker;
-}
-
-/** Gives a thread its orders and collects what it does; fulfilled when it has nothing left to do, or is no more. */
-function listen(worker: Worker, orders: Orders, results: (PieceResult | undefined)[]): Promise<void> {
+/** Gives a thread an order and hears its answers; fulfilled when it has nothing left to do, or is no more. */
+function answered(
+  worker: Worker | undefined,
+  order: Order,
+  hear: (answer: Exclude<Answer, string>) => void,
+): Promise<void> {
   return new Promise((resolve) => {
+    if (worker === undefined) return resolve();
     const end = () => {
-      worker.off("message", collect);
+      worker.off("message", listen);
       worker.off("exit", end);
       worker.unref();
       resolve();
     };
-    const collect = (answer: Answer) => {
-      if (answer === "nothing left") end();
-      else results[answer.index] = answer.result;
-    };
-    worker.on("message", collect);
+    const listen = (answer: Answer) => (answer === "nothing left" ? end() : hear(answer));
+    worker.on("message", listen);
     worker.on("exit", end);
     worker.ref();
-    worker.postMessage(orders);
+    worker.postMessage(order);
     // A thread that has ended has no number, and will not say so again.
     if (worker.threadId < 0) end();
   });

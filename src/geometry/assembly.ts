@@ -39,7 +39,7 @@ export interface Handle<Own> {
  * Hardware lies on the part it is compared with, and surfaces that lie in one another are by far the slowest to
  * compare: so it is tried without its outermost skin first, mm.
  */
-const SKIN = 0.001;
+export const SKIN = 0.001;
 
 /** Returns a hall in which solids stand together; `keep` frees what it is given when the hall is cleared. */
 export function assemblyOf<Own extends Handle<Own>>(

@@ -1,4 +1,4 @@
-import type { Box, Vec2, Vec3 } from "./mesh.ts";
+import type { Box, Mesh, Vec2, Vec3 } from "./mesh.ts";
 import type { Profile } from "./profile.ts";
 import { circumscribed, segments } from "./segments.ts";
 import type { Solid } from "./solid.ts";
@@ -46,7 +46,18 @@ function solidReach(solid: Solid, direction: Vec3): number {
       const back: Vec3 = [a * dx + d * dy + g * dz, b * dx + e * dy + h * dz, c * dx + f * dy + i * dz];
       return solidReach(solid.of, back) + x * dx + y * dy + z * dz;
     }
+    case "meshed":
+      return meshReach(solid.mesh, direction);
   }
+}
+
+function meshReach({ positions }: Mesh, [dx, dy, dz]: Vec3): number {
+  let most = -Infinity;
+  for (let at = 0; at < positions.length; at += 3) {
+    const [x, y, z] = [positions[at] ?? 0, positions[at + 1] ?? 0, positions[at + 2] ?? 0];
+    most = Math.max(most, x * dx + y * dy + z * dz);
+  }
+  return most;
 }
 
 function profileReach(profile: Profile, direction: Vec2): number {

@@ -12,14 +12,3 @@ export function strokes(text: string, height: number): Vec2[][] {
   ][][];
   return drawn.filter((stroke) => stroke.length > 1).map((stroke) => stroke.map(([x, y]): Vec2 => [x, y]));
 }
-
-/** The solid type that @jscad/stl-serializer takes: one polygon per facet. */
-export type FacetSolid = ReturnType<typeof modeling.geometries.geom3.create>;
-
-/** Returns facets as that solid. */
-export function facetSolid(facets: readonly (readonly [Corner, Corner, Corner])[]): FacetSolid {
-  const { geom3, poly3 } = modeling.geometries;
-  return geom3.create(facets.map((facet) => poly3.create(facet as unknown as [Corner, Corner, Corner])));
-}
-
-type Corner = [number, number, number];

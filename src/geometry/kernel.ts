@@ -128,6 +128,8 @@ function evaluate(shop: Workshop, solid: Solid): Manifold {
       return shop.arena(Manifold.difference([evaluate(shop, solid.from), ...all(stepTools(solid.tools))]));
     case "placed":
       return shop.arena(evaluate(shop, solid.of).transform(columns(solid.placement)));
+    case "meshed":
+      return taken(shop, solid.mesh);
   }
 }
 
@@ -140,11 +142,16 @@ function straight(shop: Workshop, { profile, z0, z1, foot }: Extract<Solid, { ki
   const shape = contoursOf(shop, profile);
   if (foot > 0) {
     const { positions, triangles } = footedPrism(shape, z0, z1, foot, (outlines) => shop.top.triangulate(outlines));
-    const vertProperties = Float32Array.from(positions);
-    return shop.arena(new shop.top.Manifold(new shop.top.Mesh({ numProp: 3, vertProperties, triVerts: triangles })));
+    return taken(shop, { positions, triangles });
   }
   const raised = shop.arena(shop.top.Manifold.extrude(shape, z1 - z0));
   return z0 === 0 ? raised : shop.arena(raised.translate(0, 0, z0));
+}
+
+/** Takes in a mesh whose triangles share their corners. */
+function taken({ top, arena }: Workshop, { positions, triangles }: Mesh): Manifold {
+  const vertProperties = Float32Array.from(positions);
+  return arena(new top.Manifold(new top.Mesh({ numProp: 3, vertProperties, triVerts: triangles })));
 }
 
 function revolve(shop: Workshop, { sections, fit, sizing, drawn }: Extract<Solid, { kind: "revolved" }>): Manifold {

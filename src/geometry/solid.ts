@@ -1,5 +1,5 @@
 import { cosDeg, sinDeg } from "../core/rounding.ts";
-import type { Vec2, Vec3 } from "./mesh.ts";
+import type { Mesh, Vec2, Vec3 } from "./mesh.ts";
 import type { Profile } from "./profile.ts";
 
 /** Twelve numbers, row by row: the turned x, y, z axes and the shift. */
@@ -27,6 +27,7 @@ export type Placement = readonly [
  *   lies between is filled: the room of a round thing that slides.
  * - `laid`: a flat profile laid on the round wall of `radius` about the z axis, seen from +x: its x is y, its y is z.
  *   Its floor follows the wall, its sides stay parallel to the x axis; it is `height` mm high along x.
+ * - `meshed`: what a tree came to when it was evaluated; it cannot be hashed.
  */
 export type Solid =
   | {
@@ -53,7 +54,8 @@ export type Solid =
   | { readonly kind: "union"; readonly parts: readonly Solid[] }
   | { readonly kind: "cut"; readonly from: Solid; readonly tools: readonly Solid[] }
   | { readonly kind: "common"; readonly parts: readonly Solid[] }
-  | { readonly kind: "placed"; readonly placement: Placement; readonly of: Solid };
+  | { readonly kind: "placed"; readonly placement: Placement; readonly of: Solid }
+  | { readonly kind: "meshed"; readonly mesh: Mesh };
 
 /** A straight body of one profile from z0 to z1; `foot` is the bed-edge chamfer, 0 for none. */
 export function prism(profile: Profile, z0: number, z1: number, foot = 0): Solid {
@@ -115,6 +117,13 @@ export function turned(of: Solid, axis: "x" | "y" | "z", angle: number): Solid {
     z: [c, -s, 0, 0, s, c, 0, 0, 0, 0, 1, 0],
   };
   return { kind: "placed", of, placement: placements[axis] };
+}
+
+/** Returns the tree with what is known of it in the place of its parts: those that stand there as the same objects. */
+export function withMeshes(solid: Solid, known: ReadonlyMap<Solid, Mesh>): Solid {
+  const mesh = known.get(solid);
+  if (mesh !== undefined) return { kind: "meshed", mesh };
+  return solid.kind === "placed" ? { ...solid, of: withMeshes(solid.of, known) } : solid;
 }
 
 /** The body mirrored in the plane through the origin whose normal is `axis`: the other hand. */

@@ -1,10 +1,9 @@
-import { type TestedAssembly, testedAssembly } from "../build/assembly.ts";
+import { oneBuilder } from "../build/builders.ts";
+import { builtMachine } from "../build/built-machine.ts";
 import { findingsOf, inPlan, type Machine, machineOf, printerOf } from "../build/machine.ts";
 import { partNamesTwice } from "../build/output-names.ts";
-import { builtPart as built, planBuilds } from "../build/part-builds.ts";
-import { oneBuilder } from "../build/piece-work.ts";
 import { forbidden, type Printing } from "../build/stage-parts.ts";
-import { foundOf, isGood, type SetPart, setFiles } from "../build/stage-set.ts";
+import { foundOf, isGood, setFiles } from "../build/stage-set.ts";
 import { hasErrors } from "../core/diagnostic.ts";
 import type { Kernel } from "../geometry/kernel.ts";
 import { locatedIn } from "../presets/preset-file.ts";
@@ -35,7 +34,10 @@ export async function madeStage(file: YamlFile, options: Options, version: strin
   if (machine === undefined) return { ...answered(machine, messages, []), files: [] };
   const taken = partNamesTwice(machine.parts).map((one) => locatedIn(file, one));
   if (taken.length > 0) return { ...answered(machine, [...messages, ...taken], []), files: [] };
-  const { parts, assembly } = await builtMachine(machine, version, kernel);
+  const refused = forbidden(machine.stage);
+  const possible = machine.parts.filter(({ owner }) => !refused(owner));
+  const builders = oneBuilder(() => Promise.resolve(kernel));
+  const { parts, assembly } = await builtMachine(machine, possible, { builders, version });
   const found = inPlan(
     machine.preset,
     parts.map((one) => ({ part: one.part, diagnostics: foundOf(one) })),
@@ -72,21 +74,6 @@ function printersFor(file: YamlFile, preset: StagePreset, options: Options) {
     return { printer, calibrated };
   };
   return { printing, messages: [usual, ...own.values()].flatMap(({ messages }) => messages) };
-}
-
-async function builtMachine(
-  machine: Machine,
-  version: string,
-  kernel: Kernel,
-): Promise<{ readonly parts: SetPart[]; readonly assembly: TestedAssembly | undefined }> {
-  const refused = forbidden(machine.stage);
-  const { builds, works } = planBuilds(machine.parts.filter(({ owner }) => !refused(owner)));
-  const ready = Promise.resolve(kernel);
-  const assembly = await testedAssembly(machine, undefined, version, ready);
-  const results = await oneBuilder.begin(works)(ready);
-  const stopped = forbidden(machine.stage, assembly?.found);
-  const parts = builds.map((one) => built(one, results, version)).filter(({ part }) => !stopped(part.owner));
-  return { parts, assembly };
 }
 
 function answered<Of extends Part>(machine: Machine | undefined, messages: readonly Located[], parts: Of[]) {

@@ -1,31 +1,51 @@
-import { serializeBinary } from "@jscad/stl-serializer/CSGToStlb.js";
-import { facetSolid } from "../geometry/jscad.ts";
 import type { Mesh } from "../geometry/mesh.ts";
 
+/** Bytes of the header, of the count behind it, and of a facet: normal, three corners, two bytes that nobody uses. */
 const HEADER = 80;
+const COUNT = 4;
+const FACET = 50;
 
 /**
- * Returns a binary STL in mm. The 80-byte header carries the part's name and the hash of its preset in ASCII; it never
- * starts with "solid", which readers take for the text form.
+ * Returns a binary STL in mm: little-endian, each facet with its normal of length 1 (0, 0, 0 where it has no area). The
+ * 80-byte header carries the part's name and the hash of its preset in ASCII; it never starts with "solid", which readers
+ * take for the text form.
  */
-export function stl(mesh: Mesh, name: string, hash: string): Uint8Array {
-  const corner = (index: number): [number, number, number] => {
-    const at = (mesh.triangles[index] ?? 0) * 3;
-    return [mesh.positions[at] ?? 0, mesh.positions[at + 1] ?? 0, mesh.positions[at + 2] ?? 0];
-  };
-  const facets = Array.from({ length: mesh.triangles.length / 3 }, (_, facet) => {
-    const first = facet * 3;
-    return [corner(first), corner(first + 1), corner(first + 2)] as const;
-  });
-  const [, ...rest] = serializeBinary([facetSolid(facets)], {});
-  const bytes = new Uint8Array(HEADER + rest.reduce((sum, buffer) => sum + buffer.byteLength, 0));
+export function stl({ positions, triangles }: Mesh, name: string, hash: string): Uint8Array {
+  const count = triangles.length / 3;
+  const bytes = new Uint8Array(HEADER + COUNT + FACET * count);
   bytes.fill(0x20, 0, HEADER);
   const title = `tramwright ${name} ${hash} mm`.replace(/[^\x20-\x7e]/g, "?").slice(0, HEADER);
   bytes.set(Uint8Array.from(title, (letter) => letter.charCodeAt(0)));
-  let offset = HEADER;
-  for (const buffer of rest) {
-    bytes.set(new Uint8Array(buffer), offset);
-    offset += buffer.byteLength;
+  const view = new DataView(bytes.buffer);
+  view.setUint32(HEADER, count, true);
+  for (let facet = 0; facet < count; facet++) {
+    const at = HEADER + COUNT + facet * FACET;
+    const a = (triangles[facet * 3] as number) * 3;
+    const b = (triangles[facet * 3 + 1] as number) * 3;
+    const c = (triangles[facet * 3 + 2] as number) * 3;
+    writeNormal(view, at, positions, a, b, c);
+    for (let axis = 0; axis < 3; axis++) {
+      view.setFloat32(at + 12 + axis * 4, positions[a + axis] as number, true);
+      view.setFloat32(at + 24 + axis * 4, positions[b + axis] as number, true);
+      view.setFloat32(at + 36 + axis * 4, positions[c + axis] as number, true);
+    }
   }
   return bytes;
+}
+
+function writeNormal(view: DataView, at: number, p: Float64Array, a: number, b: number, c: number): void {
+  const ux = (p[b] as number) - (p[a] as number);
+  const uy = (p[b + 1] as number) - (p[a + 1] as number);
+  const uz = (p[b + 2] as number) - (p[a + 2] as number);
+  const vx = (p[c] as number) - (p[a] as number);
+  const vy = (p[c + 1] as number) - (p[a + 1] as number);
+  const vz = (p[c + 2] as number) - (p[a + 2] as number);
+  const nx = uy * vz - uz * vy;
+  const ny = uz * vx - ux * vz;
+  const nz = ux * vy - uy * vx;
+  const length = Math.sqrt(nx * nx + ny * ny + nz * nz);
+  const scale = length > 0 ? 1 / length : 0;
+  view.setFloat32(at, nx * scale, true);
+  view.setFloat32(at + 4, ny * scale, true);
+  view.setFloat32(at + 8, nz * scale, true);
 }

@@ -1,16 +1,21 @@
 import type * as z from "zod";
 import type { Diagnostic } from "../core/diagnostic.ts";
 import type { Dimension } from "../core/dimension.ts";
+import { recently } from "../core/recently.ts";
 import type { Printer } from "../printing/printer.ts";
 import { runChecks } from "./check.ts";
 import type { AnyFamily, Case, Design, Explained, Family, ParameterSchema } from "./family.ts";
 import { unmeasured } from "./unmeasured.ts";
+
+/** Designs of one family that are kept: more than the machine has parts of it. */
+const KEPT = 32;
 
 /** Closes a family over its types: the compiler has held its pieces together, and lists need not know them. */
 export function defineFamily<Schema extends ParameterSchema, Derived extends object>(
   family: Family<Schema, Derived>,
 ): AnyFamily {
   const { name, title, purpose, orientation, sketch, schema, checks } = family;
+  const recent = recently<Design>(KEPT);
   return {
     name,
     title,
@@ -20,7 +25,8 @@ export function defineFamily<Schema extends ParameterSchema, Derived extends obj
     schema,
     checks: checks as AnyFamily["checks"],
     open: family as unknown as AnyFamily["open"],
-    design: (given, printer, mark = "") => designOf(family, given as z.output<Schema>, printer, mark),
+    design: (given, printer, mark = "") =>
+      recent(JSON.stringify([given, printer, mark]), () => designOf(family, given as z.output<Schema>, printer, mark)),
   };
 }
 
@@ -31,6 +37,7 @@ function designOf<Schema extends ParameterSchema, Derived extends object>(
   mark: string,
 ): Design {
   const each: Case<z.output<Schema>, Derived> = { given, derived: family.derive(given, printer), printer, mark };
+  let drawn: ReturnType<typeof family.pieces> | undefined;
   const diagnostics: Diagnostic[] = [...runChecks(family.checks, each), ...unmeasured(given)];
   return {
     family: family.name,
@@ -46,7 +53,10 @@ function designOf<Schema extends ParameterSchema, Derived extends object>(
     companions: family.companions?.(each) ?? [],
     cautions: family.cautions(each),
     limits: family.limits(each),
-    pieces: () => family.pieces(each),
+    pieces: () => {
+      drawn ??= family.pieces(each);
+      return drawn;
+    },
   };
 }
 

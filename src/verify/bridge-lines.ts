@@ -13,12 +13,10 @@ export interface BridgeLines {
   readonly width: number;
 }
 
-interface Piece {
-  readonly v: number;
-  readonly from: number;
-  readonly to: number;
-  readonly fromHeld: boolean;
-  readonly toHeld: boolean;
+/** Segments as ax, ay, bx, by of each, one after the other: those with something under them, and those without. */
+interface Segments {
+  readonly held: number[];
+  readonly loose: number[];
 }
 
 /** Lines across even the smallest region. */
@@ -26,41 +24,83 @@ const LEAST_LINES = 12;
 
 /**
  * Returns what lines at `angle` (radians from +x), `line` mm apart or closer, meet in the region. The search for the
- * reach stops once it is beyond `enough`, since another direction is then known to be better.
+ * reach stops once it is beyond `enough`, since another direction is then known to be better; where the span does not
+ * come below `below`, it is not begun, and the reach is Infinity.
  */
-export function bridgeLines(outline: readonly OutlineEdge[], angle: number, line: number, enough: number): BridgeLines {
-  const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
+export function bridgeLines(
+  outline: readonly OutlineEdge[],
+  angle: number,
+  line: number,
+  { enough, below = Infinity }: { readonly enough: number; readonly below?: number },
+): BridgeLines {
+  const cos = Math.cos(angle);
+  const sin = Math.sin(angle);
   // Lines run along u; v numbers them.
-  const turned = outline.map(({ ax, ay, bx, by, held }) => ({
-    ax: ax * cos + ay * sin,
-    ay: ay * cos - ax * sin,
-    bx: bx * cos + by * sin,
-    by: by * cos - bx * sin,
-    held,
-  }));
+  const edges = turned(outline, cos, sin);
   const back = (u: number, v: number): Vec2 => [u * cos - v * sin, u * sin + v * cos];
-  const low = turned.reduce((least, { ay, by }) => Math.min(least, ay, by), Infinity);
-  const width = turned.reduce((most, { ay, by }) => Math.max(most, ay, by), -Infinity) - low;
-  const pieces = cutLines(turned, low, width, Math.max(LEAST_LINES, Math.ceil(width / line)));
-  let [span, spanAt]: [number, Vec2] = [0, [0, 0]];
-  for (const piece of pieces) {
-    if (!isHeld(piece) || piece.to - piece.from <= span) continue;
-    span = piece.to - piece.from;
-    spanAt = back((piece.from + piece.to) / 2, piece.v);
+  let low = Infinity;
+  let high = -Infinity;
+  for (let at = 1; at < edges.length; at += 2) {
+    low = Math.min(low, edges[at] as number);
+    high = Math.max(high, edges[at] as number);
   }
-  const far = farthest(pieces, turned, line, enough);
-  return { span, spanAt, reach: far.reach, reachAt: back(...far.at), width };
+  const width = high - low;
+  const lines = cutLines(edges, outline, low, width, Math.max(LEAST_LINES, Math.ceil(width / line)));
+  let span = 0;
+  let longest = -1;
+  for (let at = 0; at < lines.held.length; at += 4) {
+    const length = (lines.held[at + 2] as number) - (lines.held[at] as number);
+    if (length <= span) continue;
+    span = length;
+    longest = at;
+  }
+  const spanAt: Vec2 =
+    longest < 0
+      ? [0, 0]
+      : back(((lines.held[longest] as number) + (lines.held[longest + 2] as number)) / 2, lines.held[longest + 1] ?? 0);
+  if (below < Infinity && (span === 0 || span >= below))
+    return { span, spanAt, reach: Infinity, reachAt: spanAt, width };
+  const far = farthest(withEdges(lines, edges, outline), line, enough);
+  return { span, spanAt, reach: far.reach, reachAt: back(far.u, far.v), width };
 }
 
-function isHeld(piece: Piece): boolean {
-  return piece.fromHeld && piece.toHeld;
+/** Returns ax, ay, bx, by of each edge in the frame of the lines. */
+function turned(outline: readonly OutlineEdge[], cos: number, sin: number): Float64Array {
+  const edges = new Float64Array(outline.length * 4);
+  let at = 0;
+  for (const { ax, ay, bx, by } of outline) {
+    edges[at] = ax * cos + ay * sin;
+    edges[at + 1] = ay * cos - ax * sin;
+    edges[at + 2] = bx * cos + by * sin;
+    edges[at + 3] = by * cos - bx * sin;
+    at += 4;
+  }
+  return edges;
 }
 
-/** Cuts evenly spaced lines at the outline, and keeps the pieces inside it. */
-function cutLines(outline: readonly OutlineEdge[], low: number, width: number, count: number): Piece[] {
+/** Where a line crosses the outline, and whether something is under it there. */
+interface Mark {
+  readonly u: number;
+  readonly held: boolean;
+}
+
+/** Cuts evenly spaced lines at the outline, and keeps the pieces inside it: held ones at both ends, and loose ones. */
+function cutLines(
+  edges: Float64Array,
+  outline: readonly OutlineEdge[],
+  low: number,
+  width: number,
+  count: number,
+): Segments {
   const spacing = width / count;
-  const crossings = Array.from({ length: count }, (): { u: number; held: boolean }[] => []);
-  for (const { ax, ay, bx, by, held } of outline) {
+  const crossings: Mark[][] = [];
+  for (let index = 0; index < count; index++) crossings.push([]);
+  for (let edge = 0; edge < outline.length; edge++) {
+    const ax = edges[edge * 4] as number;
+    const ay = edges[edge * 4 + 1] as number;
+    const bx = edges[edge * 4 + 2] as number;
+    const by = edges[edge * 4 + 3] as number;
+    const held = outline[edge]?.held === true;
     const first = Math.max(0, Math.ceil((Math.min(ay, by) - low) / spacing - 0.5));
     const end = Math.min(count, Math.ceil((Math.max(ay, by) - low) / spacing - 0.5));
     for (let index = first; index < end; index++) {
@@ -68,44 +108,61 @@ function cutLines(outline: readonly OutlineEdge[], low: number, width: number, c
       crossings[index]?.push({ u: ax + ((bx - ax) * (v - ay)) / (by - ay), held });
     }
   }
-  return crossings.flatMap((marks, index) => {
-    marks.sort((one, other) => one.u - other.u);
+  const lines: Segments = { held: [], loose: [] };
+  for (let index = 0; index < count; index++) {
+    const marks = (crossings[index] as Mark[]).sort((one, other) => one.u - other.u);
     const v = low + (index + 0.5) * spacing;
-    return marks.flatMap((mark, place) => {
-      const following = marks[place + 1];
-      if (place % 2 === 1 || following === undefined) return [];
-      return [{ v, from: mark.u, to: following.u, fromHeld: mark.held, toHeld: following.held }];
-    });
-  });
+    for (let place = 0; place + 1 < marks.length; place += 2) {
+      const from = marks[place] as Mark;
+      const to = marks[place + 1] as Mark;
+      (from.held && to.held ? lines.held : lines.loose).push(from.u, v, to.u, v);
+    }
+  }
+  return lines;
+}
+
+/** Returns the edges of the outline and the pieces of the lines together. */
+function withEdges(lines: Segments, edges: Float64Array, outline: readonly OutlineEdge[]): Segments {
+  const all: Segments = { held: [], loose: [] };
+  for (let edge = 0; edge < outline.length; edge++) {
+    const into = outline[edge]?.held === true ? all.held : all.loose;
+    for (let at = edge * 4; at < edge * 4 + 4; at++) into.push(edges[at] as number);
+  }
+  return { held: all.held.concat(lines.held), loose: all.loose.concat(lines.loose) };
 }
 
 /** The point on the loose pieces and the free outline that lies farthest from held edges and held pieces. */
-function farthest(pieces: readonly Piece[], outline: readonly OutlineEdge[], step: number, enough: number) {
-  const asSegment = ({ v, from, to }: Piece): Segment => ({ ax: from, ay: v, bx: to, by: v });
-  const held = [...outline.filter((edge) => edge.held), ...pieces.filter(isHeld).map(asSegment)];
-  const loose = [...outline.filter((edge) => !edge.held), ...pieces.filter((piece) => !isHeld(piece)).map(asSegment)];
-  let [reach, at]: [number, Vec2] = [0, [0, 0]];
-  for (const { ax, ay, bx, by } of loose) {
-    const steps = Math.max(1, Math.ceil(Math.hypot(bx - ax, by - ay) / step));
+function farthest({ held, loose }: Segments, step: number, enough: number) {
+  let reach = 0;
+  let atU = 0;
+  let atV = 0;
+  for (let from = 0; from < loose.length && reach <= enough; from += 4) {
+    const ax = loose[from] as number;
+    const ay = loose[from + 1] as number;
+    const du = (loose[from + 2] as number) - ax;
+    const dv = (loose[from + 3] as number) - ay;
+    const steps = Math.max(1, Math.ceil(Math.hypot(du, dv) / step));
     for (let index = 0; index <= steps; index++) {
-      const u = ax + ((bx - ax) * index) / steps;
-      const v = ay + ((by - ay) * index) / steps;
+      const u = ax + (du * index) / steps;
+      const v = ay + (dv * index) / steps;
       const distance = distanceBeyond(reach, u, v, held);
-      if (distance > reach) [reach, at] = [distance, [u, v]];
+      if (distance <= reach) continue;
+      reach = distance;
+      atU = u;
+      atV = v;
     }
-    if (reach > enough) break;
   }
-  return { reach, at };
+  return { reach, u: atU, v: atV };
 }
 
-type Segment = Pick<OutlineEdge, "ax" | "ay" | "bx" | "by">;
-
 /** Distance to the nearest segment, or 0 as soon as it is known to be at most `least`. */
-function distanceBeyond(least: number, u: number, v: number, segments: readonly Segment[]): number {
+function distanceBeyond(least: number, u: number, v: number, segments: readonly number[]): number {
   let nearest = Infinity;
-  for (const { ax, ay, bx, by } of segments) {
-    const du = bx - ax;
-    const dv = by - ay;
+  for (let from = 0; from < segments.length; from += 4) {
+    const ax = segments[from] as number;
+    const ay = segments[from + 1] as number;
+    const du = (segments[from + 2] as number) - ax;
+    const dv = (segments[from + 3] as number) - ay;
     const length = du * du + dv * dv;
     const part = length === 0 ? 0 : Math.min(1, Math.max(0, ((u - ax) * du + (v - ay) * dv) / length));
     const offU = u - ax - part * du;

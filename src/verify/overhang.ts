@@ -63,13 +63,18 @@ function overhangOf(region: OverhangRegion, line: number): Overhang {
   const lift = ([x, y]: Vec2): Vec3 => [x, y, middle[2]];
   const directions = directionsFor(outline);
   if (!outline.some((edge) => edge.held)) {
-    const span = Math.min(...directions.map((angle) => bridgeLines(outline, angle, line, 0).width));
+    const span = Math.min(
+      ...directions.map((angle) => bridgeLines(outline, angle, line, { enough: 0, below: 0 }).width),
+    );
     return { support: "none", span, area, height, at: middle };
   }
   const tolerance = tolerableLedge(line);
   let best: BridgeLines | undefined;
   for (const angle of directions) {
-    const lines = bridgeLines(outline, angle, line, Math.max(tolerance, best?.reach ?? Infinity));
+    const enough = Math.max(tolerance, best?.reach ?? Infinity);
+    // Once a direction has no reach to speak of, only a shorter span is better.
+    const below = best !== undefined && best.reach <= tolerance && best.span > 0 ? best.span : Infinity;
+    const lines = bridgeLines(outline, angle, line, { enough, below });
     if (best === undefined || isBetter(lines, best, tolerance)) best = lines;
   }
   const { span, spanAt, reach, reachAt } = best as BridgeLines;

@@ -20,7 +20,12 @@ export function rayTree(mesh: Mesh): NearestHit {
   const stack = new Int32Array(tree.depth + 2);
   const begins = new Float64Array(tree.depth + 2);
   return (origin, direction, from, to) => {
-    const inverse: Vec3 = [reciprocal(direction[0]), reciprocal(direction[1]), reciprocal(direction[2])];
+    const ox = origin[0];
+    const oy = origin[1];
+    const oz = origin[2];
+    const ix = reciprocal(direction[0]);
+    const iy = reciprocal(direction[1]);
+    const iz = reciprocal(direction[2]);
     let facet = -1;
     let nearest = to;
     let top = 1;
@@ -33,8 +38,8 @@ export function rayTree(mesh: Mesh): NearestHit {
       const place = first[node] as number;
       const end = place + (size[node] as number);
       if (place === end) {
-        const left = entry(bounds, place * 6, origin, inverse, nearest);
-        const right = entry(bounds, place * 6 + 6, origin, inverse, nearest);
+        const left = entry(bounds, place * 6, ox, oy, oz, ix, iy, iz, nearest);
+        const right = entry(bounds, place * 6 + 6, ox, oy, oz, ix, iy, iz, nearest);
         const swap = left < right ? 1 : 0;
         // The nearer child goes on last and is searched first.
         stack[top] = place + swap;
@@ -59,18 +64,33 @@ function reciprocal(part: number): number {
   return 1 / (part === 0 ? 1e-300 : part);
 }
 
-/** How far along the ray the box begins; Infinity when the ray misses it or it begins beyond `to`. */
-function entry(bounds: Float64Array, at: number, origin: Vec3, inverse: Vec3, to: number): number {
-  const x0 = ((bounds[at] as number) - origin[0]) * inverse[0];
-  const x1 = ((bounds[at + 3] as number) - origin[0]) * inverse[0];
+/**
+ * How far along the ray from o the box begins; Infinity when the ray misses it or it begins beyond `to`. `ix`, `iy`,
+ * `iz` are the reciprocals of the ray's direction.
+ */
+function entry(
+  bounds: Float64Array,
+  at: number,
+  ox: number,
+  oy: number,
+  oz: number,
+  ix: number,
+  iy: number,
+  iz: number,
+  to: number,
+): number {
+  const x0 = ((bounds[at] as number) - ox) * ix;
+  const x1 = ((bounds[at + 3] as number) - ox) * ix;
   let near = Math.min(x0, x1);
   let far = Math.max(x0, x1);
-  const y0 = ((bounds[at + 1] as number) - origin[1]) * inverse[1];
-  const y1 = ((bounds[at + 4] as number) - origin[1]) * inverse[1];
+  if (far < 0 || near >= to) return Infinity;
+  const y0 = ((bounds[at + 1] as number) - oy) * iy;
+  const y1 = ((bounds[at + 4] as number) - oy) * iy;
   near = Math.max(near, Math.min(y0, y1));
   far = Math.min(far, Math.max(y0, y1));
-  const z0 = ((bounds[at + 2] as number) - origin[2]) * inverse[2];
-  const z1 = ((bounds[at + 5] as number) - origin[2]) * inverse[2];
+  if (near > far) return Infinity;
+  const z0 = ((bounds[at + 2] as number) - oz) * iz;
+  const z1 = ((bounds[at + 5] as number) - oz) * iz;
   near = Math.max(near, Math.min(z0, z1));
   far = Math.min(far, Math.max(z0, z1));
   return near <= far && far >= 0 && near < to ? Math.max(near, 0) : Infinity;

@@ -3,7 +3,7 @@ import { facetLattice, facetSamples } from "./facet-samples.ts";
 import { facets, SLIVER, vectorAt } from "./facets.ts";
 import { type NearestHit, rayTree } from "./ray-tree.ts";
 import { holds, type Region } from "./region.ts";
-import { dot, plus, scaled, square } from "./vector.ts";
+import { plus, scaled, square } from "./vector.ts";
 
 /** A place where the material is thin, in mm. */
 export interface Wall {
@@ -43,41 +43,64 @@ export function thinnestWalls(mesh: Mesh, search: WallSearch): Wall[] {
   const { normals, areas } = facets(mesh);
   const nearest = rayTree(mesh);
   const found: { wall: Wall; facet: number; tapers: boolean }[] = [];
-  const probe = (facet: number, point: Vec3) => {
-    const limit = found.length < PLACES ? Infinity : (found.at(-1)?.wall.thickness ?? Infinity);
-    const normal = vectorAt(normals, facet);
-    const inwards = scaled(normal, -1);
+  // As thick as the thickest of the places that were found; thicker ones do not count once there are enough.
+  let limit = Infinity;
+  const probe = (facet: number, point: Vec3, normal: Vec3, inwards: Vec3) => {
     const hit = nearest(point, inwards, LEAST, limit);
     if (hit === undefined) return;
-    const facing = dot(vectorAt(normals, hit.facet), normal);
+    const facing = turning(normals, hit.facet, normal);
     if (facing > OPPOSED) return;
     const at = plus(point, scaled(inwards, hit.distance / 2));
-    const near = found.filter(({ wall }) => Math.hypot(...plus(wall.at, scaled(at, -1))) < APART);
+    const near = found.filter(({ wall }) => distance(wall.at, at) < APART);
     if (near.some(({ wall }) => wall.thickness <= hit.distance)) return;
     if (search.except?.some((region) => holds(region, at)) || isRelief(nearest, at, normal)) return;
     for (const thicker of near) found.splice(found.indexOf(thicker), 1);
     found.push({ wall: { thickness: hit.distance, at }, facet, tapers: facing > PARALLEL });
     found.sort((one, other) => one.wall.thickness - other.wall.thickness);
     found.length = Math.min(found.length, PLACES);
+    limit = found.length < PLACES ? Infinity : (found.at(-1)?.wall.thickness ?? Infinity);
+  };
+  const probeAll = (facet: number, points: readonly Vec3[]) => {
+    const normal = vectorAt(normals, facet);
+    const inwards = scaled(normal, -1);
+    for (const point of points) probe(facet, point, normal, inwards);
   };
   areas.forEach((area, facet) => {
-    if (area < SLIVER) return;
-    for (const point of facetSamples(mesh, facet, area, search.sampleDensity)) probe(facet, point);
+    if (area >= SLIVER) probeAll(facet, facetSamples(mesh, facet, area, search.sampleDensity));
   });
   // A wall that tapers is thinnest at an edge, which no sample need have hit.
   for (const { facet } of found.filter(({ tapers }) => tapers)) {
-    for (const point of facetLattice(mesh, facet)) probe(facet, point);
+    probeAll(facet, facetLattice(mesh, facet));
   }
   return found.map(({ wall }) => wall);
 }
 
+/** The cosine between the normal of a facet and a direction. */
+function turning(normals: Float64Array, facet: number, direction: Vec3): number {
+  const at = facet * 3;
+  return (
+    (normals[at] as number) * direction[0] +
+    (normals[at + 1] as number) * direction[1] +
+    (normals[at + 2] as number) * direction[2]
+  );
+}
+
+function distance(one: Vec3, other: Vec3): number {
+  return Math.hypot(one[0] - other[0], one[1] - other[1], one[2] - other[2]);
+}
+
+/** The ways along the middle of a wall in which its edge is looked for. */
+const WAYS = [0, 45, 90, 135]
+  .map((angle) => (angle * Math.PI) / 180)
+  .map((turn) => [Math.cos(turn), Math.sin(turn)] as const);
+
 /** Whether the surface is near on one side along the wall's middle plane while the material goes on on the other. */
 function isRelief(nearest: NearestHit, at: Vec3, normal: Vec3): boolean {
   const [one, other] = square(normal);
-  return [0, 45, 90, 135].some((angle) => {
-    const turn = (angle * Math.PI) / 180;
-    const ahead = plus(scaled(one, Math.cos(turn)), scaled(other, Math.sin(turn)));
-    const [front, back] = [ahead, scaled(ahead, -1)].map((way) => nearest(at, way, LEAST, 2 * RELIEF)?.distance);
+  return WAYS.some(([cos, sin]) => {
+    const ahead = plus(scaled(one, cos), scaled(other, sin));
+    const front = nearest(at, ahead, LEAST, 2 * RELIEF)?.distance;
+    const back = nearest(at, scaled(ahead, -1), LEAST, 2 * RELIEF)?.distance;
     return (front === undefined && (back ?? 1) < RELIEF) || (back === undefined && (front ?? 1) < RELIEF);
   });
 }

@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { type Assembled, assemblyKey, type TestedAssembly, testedAssembly } from "../../src/build/assembly.ts";
+import { meetingsOf } from "../../src/build/clash/meetings.ts";
 import { forbidden, stageParts } from "../../src/build/stage-parts.ts";
 import { FAMILIES } from "../../src/parts/index.ts";
 import { bodiesOf } from "../../src/stage/bodies/index.ts";
@@ -20,7 +21,7 @@ function machineOf(changes: Readonly<Record<string, unknown>> = {}) {
 }
 
 const tested = (machine: Assembled, earlier?: TestedAssembly) =>
-  testedAssembly(machine, earlier, "1", Promise.resolve(kernel));
+  testedAssembly(machine, earlier, "1", async (bodies) => meetingsOf(bodies, kernel));
 
 const stopped = ({ stage, parts }: Assembled, found: TestedAssembly["found"] = []) =>
   parts.filter(({ owner }) => forbidden(stage, found)(owner)).map(({ request }) => request.name);
@@ -64,7 +65,7 @@ describe("what was found before", () => {
   test("is believed of the same machine, and of no other", async () => {
     const first = await tested(machine);
     expect(first?.found).toEqual([]);
-    const never = new Promise<typeof kernel>(() => undefined);
+    const never = () => Promise.reject(new Error("it is not compared again"));
     expect(await testedAssembly(machineOf(), first, "1", never)).toBe(first);
     const keys = [
       assemblyKey(machine, "2"),

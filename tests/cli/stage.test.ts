@@ -2,7 +2,7 @@ import { mkdirSync, readdirSync, readFileSync, statSync, writeFileSync } from "n
 import { join } from "node:path";
 import { beforeEach, describe, expect, test, vi } from "vitest";
 import { stringify } from "yaml";
-import { oneBuilder } from "../../src/build/piece-work.ts";
+import { oneBuilder } from "../../src/build/builders.ts";
 import { makeStages } from "../../src/cli/commands/make-stage.ts";
 import { isTrouble, painter } from "../../src/cli/io.ts";
 import { readTarget } from "../../src/cli/load.ts";
@@ -69,7 +69,14 @@ async function makeIn(folder: string, more: Record<string, unknown> = {}): Promi
   const targets = [readTarget(plan)];
   try {
     const args = { ...usual, dry: false, version: "1.2.3", targets, ...more };
-    return { code: await makeStages(args, { kernel: Promise.resolve(kernel), builders: oneBuilder }, io), ...said };
+    return {
+      code: await makeStages(
+        args,
+        oneBuilder(() => Promise.resolve(kernel)),
+        io,
+      ),
+      ...said,
+    };
   } catch (thrown) {
     if (isTrouble(thrown)) return { code: `${thrown.exit}: ${thrown.trouble}`, ...said };
     throw thrown;

@@ -2,6 +2,8 @@ import { execFileSync } from "node:child_process";
 import { mkdtempSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import modeling from "@jscad/modeling";
+import { serializeBinary } from "@jscad/stl-serializer/CSGToStlb.js";
 import fc from "fast-check";
 import { STLLoader } from "three/examples/jsm/loaders/STLLoader.js";
 import { describe, expect, test } from "vitest";
@@ -120,5 +122,33 @@ test.skipIf(!ADMESH)("any turned body stays closed on the grid of the file", () 
       });
     }),
     { numRuns: 25 },
+  );
+});
+
+describe("bytes", () => {
+  // An independent writer of the format: @jscad/stl-serializer, of the same facets one by one.
+  const elsewhere = ({ positions, triangles }: Mesh): Buffer => {
+    const { geom3, poly3 } = modeling.geometries;
+    const corner = (index = 0) => Array.from(positions.subarray(index * 3, index * 3 + 3)) as [number, number, number];
+    const facets = Array.from({ length: triangles.length / 3 }, (_, facet) =>
+      poly3.create([0, 1, 2].map((k) => corner(triangles[facet * 3 + k]))),
+    );
+    return Buffer.concat(serializeBinary([geom3.create(facets)], {}).map((part) => Buffer.from(part)));
+  };
+
+  test.each(FAMILIES.map((family) => [family.name, family] as const))(
+    "of a %s are those of another writer, but for the header and the last digit of normals",
+    (_, family) => {
+      for (const { mesh } of make(requestOf(family), kernel).pieces) {
+        const [own, other] = [Buffer.from(stl(mesh, "part", "0")), elsewhere(mesh)];
+        expect(own).toHaveLength(other.length);
+        expect(own.readUInt32LE(80)).toBe(other.readUInt32LE(80));
+        for (let at = 84; at < own.length; at += 50) {
+          expect(own.subarray(at + 12, at + 50).equals(other.subarray(at + 12, at + 50))).toBe(true);
+          for (let axis = 0; axis < 12; axis += 4)
+            expect(Math.abs(own.readFloatLE(at + axis) - other.readFloatLE(at + axis))).toBeLessThan(1e-6);
+        }
+      }
+    },
   );
 });

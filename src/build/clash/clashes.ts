@@ -1,4 +1,4 @@
-import type { Assembly } from "../../geometry/assembly.ts";
+import { type Assembly, SKIN } from "../../geometry/assembly.ts";
 import type { Box, Vec3 } from "../../geometry/mesh.ts";
 import type { Body } from "../../stage/bodies/index.ts";
 import { ALLOWED, type Allowed, allowanceOf } from "./allowed.ts";
@@ -42,7 +42,7 @@ export function clashesOf(
   for (const { name: height, share } of HEIGHTS) {
     const raised = (body: Body) => (body.moves ? share * lift : 0);
     const boxes = bodies.map((body) => risen(body.box, raised(body)));
-    for (const [at, other] of nearPairs(boxes)) {
+    for (const [at, other] of nearPairs(boxes, -SKIN)) {
       const [first, second] = [bodies[at], bodies[other]];
       if (first === undefined || second === undefined) continue;
       if ((share > 0 && first.moves === second.moves) || toldElsewhere(first, second)) continue;

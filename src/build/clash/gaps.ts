@@ -55,7 +55,8 @@ export const GAP_RULES: readonly GapRule[] = [
 
 /** A gap that is too small. `gap` is 0 for bodies that touch. mm */
 export interface Narrow {
-  readonly rule: GapRule;
+  /** Of the rule. */
+  readonly name: StageDefect;
   readonly first: Body;
   readonly second: Body;
   readonly gap: number;
@@ -84,6 +85,8 @@ export function narrowGaps(
     const gap = hall.gap({ solid: first.solid, lift: 0 }, { solid: second.solid, lift: 0 }, limit);
     if (gap >= limit - 1e-6) return [];
     const wrong = gap < rule.error - 1e-6;
-    return [{ rule, first, second, gap, level: wrong ? "error" : "warning", limit: wrong ? rule.error : limit }];
+    return [
+      { name: rule.name, first, second, gap, level: wrong ? "error" : "warning", limit: wrong ? rule.error : limit },
+    ];
   });
 }

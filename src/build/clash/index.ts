@@ -5,8 +5,9 @@ import { withReason } from "../../stage/acceptance.ts";
 import { type Body, bodiesOf } from "../../stage/bodies/index.ts";
 import type { Plan, PrinterOf, Stage } from "../../stage/index.ts";
 import { stageDefect } from "../../stage/stage-defects.ts";
-import { type Clash, clashesOf } from "./clashes.ts";
-import { type Narrow, narrowGaps } from "./gaps.ts";
+import type { Clash } from "./clashes.ts";
+import type { Narrow } from "./gaps.ts";
+import { type Meetings, meetingsOf, withBodies } from "./meetings.ts";
 
 const AXES = ["x", "y", "z"] as const;
 
@@ -20,23 +21,23 @@ export interface AssemblyFault extends Diagnostic {
  * stage tells of already: its arithmetic and the bodies find the same.
  */
 export function assemblyFaults(stage: Stage, printer: PrinterOf, kernel: Kernel): AssemblyFault[] {
-  const { plan } = stage;
   const bodies = bodiesOf(stage, printer);
-  return kernel.assemble((hall) => {
-    const clashes = clashesOf(bodies, plan.travel.lift, hall);
-    const clashing = (first: Body, second: Body) =>
-      clashes.some((clash) => clash.first === first && clash.second === second);
-    const gaps = narrowGaps(bodies, hall, clashing).filter((gap) => !isTold(gap, stage.diagnostics));
-    return [...clashes.map((clash) => clashFault(clash, plan)), ...gaps.map((gap) => gapFault(gap, plan))];
-  });
+  return faultsOf(stage, bodies, meetingsOf({ bodies, lift: stage.plan.travel.lift }, kernel));
+}
+
+/** Returns what is to be told of what was found between the bodies of a machine. */
+export function faultsOf({ plan, diagnostics }: Stage, bodies: readonly Body[], found: Meetings): AssemblyFault[] {
+  const gaps = found.gaps.map((gap) => withBodies(gap, bodies)).filter((gap) => !isTold(gap, diagnostics));
+  const clashes = found.clashes.map((clash) => withBodies(clash, bodies));
+  return [...clashes.map((clash) => clashFault(clash, plan)), ...gaps.map((gap) => gapFault(gap, plan))];
 }
 
 /** Whether the same defect is told of the same two, each by a name of what it belongs to. */
-function isTold({ rule, first, second }: Narrow, told: readonly Diagnostic[]): boolean {
+function isTold({ name: defect, first, second }: Narrow, told: readonly Diagnostic[]): boolean {
   return told.some(({ name, says }) => {
     const words = new Set(saidBefore(says).split(/[^A-Za-z0-9-]+/));
     const mentions = ({ belongsTo }: Body) => belongsTo.some((member) => words.has(member.split(" ").at(-1) ?? ""));
-    return name === rule.name && mentions(first) && mentions(second);
+    return name === defect && mentions(first) && mentions(second);
   });
 }
 
@@ -58,10 +59,10 @@ function clashFault({ first, second, height, volume, centre, size, depth }: Clas
   return judged(fault, [lead, other], plan);
 }
 
-function gapFault({ rule, first, second, gap, level, limit }: Narrow, plan: Plan): AssemblyFault {
+function gapFault({ name, first, second, gap, level, limit }: Narrow, plan: Plan): AssemblyFault {
   const [lead, other] = inPlanOrder(first, second, plan);
   const between = gap > 0 ? `leave ${gap.toFixed(2)} mm of air between them` : "touch";
-  const fault = stageDefect(rule.name, {
+  const fault = stageDefect(name, {
     level,
     path: lead.path,
     says: `${lead.name} and ${other.name} ${between}, under ${limit} mm`,

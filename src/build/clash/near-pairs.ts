@@ -2,7 +2,8 @@ import type { Box } from "../../geometry/mesh.ts";
 
 /**
  * Returns the pairs of boxes that come within `reach` mm of each other, as places in the list, each pair once and in
- * order: the boxes are swept along x, and only those that overlap there are compared.
+ * order: the boxes are swept along x, and only those that overlap there are compared. A negative reach wants them to
+ * overlap by as much.
  */
 export function nearPairs(boxes: readonly Box[], reach = 0): [number, number][] {
   const order = boxes.map((box, index) => ({ box, index })).sort((a, b) => a.box.min[0] - b.box.min[0]);

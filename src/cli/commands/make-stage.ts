@@ -1,5 +1,6 @@
 import { join } from "node:path";
 import type { TestedAssembly } from "../../build/assembly.ts";
+import type { Builders } from "../../build/builders.ts";
 import type { PrintAgain } from "../../build/print-again.ts";
 import { PARTS, type SetPart, withFound } from "../../build/stage-set.ts";
 import { type Diagnostic, hasErrors } from "../../core/diagnostic.ts";
@@ -12,15 +13,15 @@ import type { Target } from "../load.ts";
 import { type LoadedStage, loadStage, type Machine } from "../load-stage.ts";
 import { messageData } from "../message.ts";
 import { setSummary, unchangedSummary } from "../set-summary.ts";
-import { cautionsOf, type Outcome, outcomeOf, type StageArgs, type Workshop } from "../stage-outcome.ts";
+import { cautionsOf, type Outcome, outcomeOf, type StageArgs } from "../stage-outcome.ts";
 import { plural } from "../summary.ts";
 import { tell } from "../tell.ts";
 import { type Unchanged, unchangedSet } from "../unchanged.ts";
 import { cautionLines, partData, partLines, spoken } from "./make.ts";
 
 /** Makes every plan, or finds that nothing has changed since it was made. Returns the exit code. */
-export async function makeStages(args: StageArgs, workshop: Workshop, io: Io): Promise<number> {
-  const asked = args.targets.map((target) => ({ target, was: unchangedOr(target, args, workshop) }));
+export async function makeStages(args: StageArgs, builders: Builders, io: Io): Promise<number> {
+  const asked = args.targets.map((target) => ({ target, was: unchangedOr(target, args) }));
   const names = asked.map(({ was }) => nameOf(was));
   const outcomes: (Outcome | Unchanged)[] = [];
   for (const [index, { target, was }] of asked.entries()) {
@@ -29,7 +30,7 @@ export async function makeStages(args: StageArgs, workshop: Workshop, io: Io): P
     else {
       io.progress?.(`working out ${target.file.name}`);
       const loaded = "manifest" in was ? loadStage(target, args) : was;
-      outcomes.push(await outcomeOf({ target, loaded, twin: twin?.target.file.name }, args, workshop));
+      outcomes.push(await outcomeOf({ target, loaded, twin: twin?.target.file.name }, args, builders));
     }
   }
   if (args.json) io.out(JSON.stringify(asData(outcomes.filter(isOutcome), args), undefined, 2));
@@ -40,11 +41,10 @@ export async function makeStages(args: StageArgs, workshop: Workshop, io: Io): P
 }
 
 /** Returns the set that is there as this run would make it, or the plan worked out. */
-function unchangedOr(target: Target, args: StageArgs, { builders }: Workshop): Unchanged | LoadedStage {
+function unchangedOr(target: Target, args: StageArgs): Unchanged | LoadedStage {
   const full = args.dry || args.force || args.json;
   const unchanged = full ? undefined : unchangedSet(target, args.output, args);
   if (unchanged !== undefined) return unchanged;
-  builders.prepare();
   return loadStage(target, args);
 }
 

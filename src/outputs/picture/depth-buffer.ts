@@ -16,17 +16,27 @@ export function depthBuffer(size: number): DepthBuffer {
 export function paintFacet(
   { size, shades, depths }: DepthBuffer,
   points: Float64Array,
-  [a, b, c]: readonly [number, number, number],
+  a: number,
+  b: number,
+  c: number,
   shade: number,
 ): void {
-  const [ax, ay, az] = [points[a] as number, points[a + 1] as number, points[a + 2] as number];
-  const [bx, by, bz] = [points[b] as number, points[b + 1] as number, points[b + 2] as number];
-  const [cx, cy, cz] = [points[c] as number, points[c + 1] as number, points[c + 2] as number];
+  const ax = points[a] as number;
+  const ay = points[a + 1] as number;
+  const az = points[a + 2] as number;
+  const bx = points[b] as number;
+  const by = points[b + 1] as number;
+  const bz = points[b + 2] as number;
+  const cx = points[c] as number;
+  const cy = points[c + 1] as number;
+  const cz = points[c + 2] as number;
   const area = (bx - ax) * (cy - ay) - (by - ay) * (cx - ax);
   if (area === 0) return;
   // How the shares of b and c change from pixel to pixel and from row to row.
-  const [vx, vy] = [(cy - ay) / area, (ax - cx) / area];
-  const [wx, wy] = [(ay - by) / area, (bx - ax) / area];
+  const vx = (cy - ay) / area;
+  const vy = (ax - cx) / area;
+  const wx = (ay - by) / area;
+  const wy = (bx - ax) / area;
   const top = Math.max(0, Math.ceil(Math.min(ay, by, cy) - 0.5));
   const bottom = Math.min(size - 1, Math.floor(Math.max(ay, by, cy) - 0.5));
   const left = Math.max(0, Math.ceil(Math.min(ax, bx, cx) - 0.5));

@@ -51,7 +51,8 @@ function toPixels(all: readonly Float64Array[]): void {
   let [left, right, low, high] = [Infinity, -Infinity, Infinity, -Infinity];
   for (const points of all) {
     for (let at = 0; at < points.length; at += 3) {
-      const [x, y] = [points[at] as number, points[at + 1] as number];
+      const x = points[at] as number;
+      const y = points[at + 1] as number;
       if (x < left) left = x;
       if (x > right) right = x;
       if (y < low) low = y;
@@ -74,7 +75,7 @@ function paint(buffer: DepthBuffer, { triangles }: Mesh, points: Float64Array): 
     const b = (triangles[facet + 1] as number) * 3;
     const c = (triangles[facet + 2] as number) * 3;
     const shade = shadeOf(points, a, b, c);
-    if (shade > 0) paintFacet(buffer, points, [a, b, c], shade);
+    if (shade > 0) paintFacet(buffer, points, a, b, c, shade);
   }
 }
 
@@ -89,7 +90,9 @@ function shadeOf(points: Float64Array, a: number, b: number, c: number): number 
   const vx = (points[c] as number) - (points[a] as number);
   const vy = (points[a + 1] as number) - (points[c + 1] as number);
   const vz = (points[c + 2] as number) - (points[a + 2] as number);
-  const [right, up, towards] = [uy * vz - uz * vy, uz * vx - ux * vz, ux * vy - uy * vx];
+  const right = uy * vz - uz * vy;
+  const up = uz * vx - ux * vz;
+  const towards = ux * vy - uy * vx;
   if (towards <= 0) return 0;
   const light = (0.62 * towards + 0.55 * up - 0.4 * right) / Math.sqrt(right * right + up * up + towards * towards);
   return Math.max(1, Math.min(255, Math.round(255 * (0.44 + 0.56 * Math.max(0, light)))));

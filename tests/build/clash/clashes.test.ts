@@ -157,7 +157,7 @@ describe("gaps with a name", () => {
       const bodies = NAMED[name]?.(gap) ?? [];
       const [one, other] = [gaps(bodies), gaps([...bodies].reverse())];
       expect(one.map(({ level, gap: air }) => [level, air])).toEqual(other.map(({ level, gap: air }) => [level, air]));
-      return one.map(({ rule, level, gap: air, limit }) => [rule.name, level, air.toFixed(3), limit]);
+      return one.map(({ name, level, gap: air, limit }) => [name, level, air.toFixed(3), limit]);
     };
     expect(at(error - 0.1)).toEqual([[name, "error", (error - 0.1).toFixed(3), error]]);
     expect(at(error)).toEqual(warning === undefined ? [] : [[name, "warning", error.toFixed(3), warning]]);

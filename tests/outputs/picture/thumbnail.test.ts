@@ -54,7 +54,8 @@ test("what is nearer hides what is farther, whichever is painted first", () => {
   const near = [9, 12, 15] as const;
   for (const order of [[far, near] as const, [near, far] as const]) {
     const buffer = depthBuffer(8);
-    for (const facet of order) paintFacet(buffer, points, facet, facet === near ? 200 : 50);
+    for (const facet of order)
+      paintFacet(buffer, points, ...(facet as [number, number, number]), facet === near ? 200 : 50);
     expect(new Set(buffer.shades)).toEqual(new Set([0, 200]));
     // Half of the square belongs to the triangle, the pixels on its long side as well.
     expect(buffer.shades.filter((shade) => shade > 0)).toHaveLength(36);

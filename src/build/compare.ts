@@ -1,6 +1,7 @@
 import type { FootChoice, Stage } from "../stage/index.ts";
-import { canonical, shortHash } from "./hash.ts";
-import { drawPart } from "./make.ts";
+import { changeWords } from "./change-words.ts";
+import { canonical } from "./hash.ts";
+import { shapeHash } from "./shape-hash.ts";
 import type { StagePart } from "./stage-parts.ts";
 
 /** What to do with a part that is there when the plan changes. */
@@ -73,18 +74,19 @@ type Judgement = Pick<Verdict, "action" | "shim" | "why">;
 function judged(was: StagePart, part: StagePart, before: Stage, after: Stage): Judgement {
   if (was.hash === part.hash) return { action: "keep", why: "the same hash" };
   const changed = changedParameters(was, part);
+  const drawn = changed.filter((key) => !LOADS.includes(key));
+  const told = () =>
+    changed.length === 0
+      ? "the printer's settings differ"
+      : changeWords(was.request, part.request, drawn.length > 0 ? drawn : changed, after.plan.units);
   const shape = shapeHash(part);
-  if (shape !== undefined && shape === shapeHash(was))
-    return { action: "keep", why: `the same shape; ${told(changed)}` };
+  if (shape !== undefined && shape === shapeHash(was)) return { action: "keep", why: `the same shape; ${told()}` };
   const foot = (stage: Stage) => stage.feet.find((one) => one.part.name === part.request.name);
   const [oldFoot, newFoot] = [foot(before), foot(after)];
   const alike = changed.every((key) => PLANE.includes(key) || LOADS.includes(key));
   const saved = oldFoot === undefined || newFoot === undefined || !alike ? undefined : reused(was, oldFoot, newFoot);
-  return saved ?? { action: "reprint", why: told(changed) };
+  return saved ?? { action: "reprint", why: told() };
 }
-
-const told = (keys: readonly string[]) =>
-  keys.length === 0 ? "the printer's settings differ" : `${keys.join(", ")} differ`;
 
 /** Returns how the old print can carry the pulley at its new height: hub turned over, or a ring under the bearing. */
 function reused(was: StagePart, old: FootChoice, { candidates }: FootChoice): Judgement | undefined {
@@ -130,10 +132,4 @@ function widthOf({ request }: StagePart): number {
 function changedParameters({ request: was }: StagePart, { request: is }: StagePart): string[] {
   const keys = [...new Set([...Object.keys(was.parameters), ...Object.keys(is.parameters)])];
   return keys.filter((key) => canonical(was.parameters[key]) !== canonical(is.parameters[key]));
-}
-
-/** Returns what stands for the solids of a part; undefined for one that an error forbids. */
-function shapeHash({ request, designed }: StagePart): string | undefined {
-  const { pieces } = drawPart(request, designed);
-  return pieces.length === 0 ? undefined : shortHash(pieces.map(({ name, solid, count }) => ({ name, solid, count })));
 }

@@ -15,7 +15,7 @@ export interface Arguments {
 
 export const FLAGS = ["json", "quiet", "verbose", "force", "dry-run", "help", "version"];
 /** Answers to what `new` asks. */
-const ANSWERS = ["name", "units", "screws", "bar", "plate", "lift", "loops", "from"];
+const ANSWERS = ["name", "units", "screws", "bar", "frame", "plate", "lift", "loops", "from"];
 export const VALUES = ["output", "set", "printer", "preset", "probe", "spring", "messages", "color", ...ANSWERS];
 export const ALIASES = { output: "o", quiet: "q", verbose: "v", help: "h" } as const;
 

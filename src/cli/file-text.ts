@@ -1,4 +1,5 @@
-import { closeSync, lstatSync, openSync, readFileSync, readSync, statSync } from "node:fs";
+import { closeSync, lstatSync, openSync, readdirSync, readFileSync, readSync, statSync } from "node:fs";
+import { join } from "node:path";
 import { reason } from "./file-reason.ts";
 import { interruptible } from "./interruptible.ts";
 import { EXIT, trouble } from "./io.ts";
@@ -7,7 +8,31 @@ import { EXIT, trouble } from "./io.ts";
 export function readText(path: string): string {
   const read = tryText(path);
   if ("text" in read) return read.text;
-  throw trouble(`cannot read ${path}: ${read.reason}`, EXIT.files);
+  throw trouble(`cannot read ${path}: ${read.reason}${insideWords(path)}`, EXIT.files);
+}
+
+/** Returns what in a folder could be meant instead of it, in words; nothing where it is no folder. */
+export function insideWords(path: string): string {
+  const names = namesIn(path);
+  if (names === undefined) return "";
+  const presets = names.filter((name) => /\.ya?ml$/i.test(name)).sort();
+  const within = (name: string) => join(path, name);
+  if (presets.length === 1) return `; the preset in it is ${within(presets[0] ?? "")}`;
+  if (presets.length > 1) return `; it holds ${presets.length} presets, such as ${within(presets[0] ?? "")}`;
+  const parts = names.filter((name) => /\.3mf$/i.test(name)).sort();
+  if (parts.length > 0) return `; it holds parts that carry their presets, such as ${within(parts[0] ?? "")}`;
+  if (names.includes("manifest.json"))
+    return `, a set that make wrote; name the plan it came from, or one part of it as ${within("parts/<part>.3mf")}`;
+  return ", and no preset (.yaml) is in it";
+}
+
+/** Returns the names in a folder; undefined where it is none or may not be looked into. */
+function namesIn(path: string): string[] | undefined {
+  try {
+    return statSync(path).isDirectory() ? readdirSync(path) : undefined;
+  } catch {
+    return undefined;
+  }
 }
 
 /** More than any file of ours holds; a device or pipe may go on for ever. */

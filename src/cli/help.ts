@@ -27,7 +27,7 @@ const MESSAGES = [
 ] as const;
 /** Less and more of what is told. */
 const TALK: Help["options"] = [
-  ["-q, --quiet", "less: no notes, no list of what was made"],
+  ["-q, --quiet", "less: no notes, no list of what was made, cautions counted only"],
   ["-v, --verbose", "more: notes with reason and cure, every number of a part"],
   MESSAGES,
 ];
@@ -39,7 +39,7 @@ export const COMMANDS: Readonly<Record<string, Help>> = {
     examples: [
       "tramwright new screw-foot",
       "tramwright new stage --screws 3 --bar '30x30 slot 8' --plate '400 x 300' -o my-stage.yaml",
-      "tramwright new stage --units in --plate '12 x 10' --loops 2",
+      "tramwright new stage --units in --frame '24 x 20' --loops 2",
       "tramwright new wheel-plate --set wheels=3 --set load='4 lbf' -o -",
       "tramwright new printer --name 'bench printer, PETG'",
       "tramwright new --from old-carriage.yaml -o carriage.yaml",
@@ -52,6 +52,7 @@ export const COMMANDS: Readonly<Record<string, Help>> = {
       ["--units mm|in", "stage: what bare lengths are in"],
       ["--screws 2|3|4", "stage: lead screws that carry it"],
       ["--bar row", "stage: the bar, a row of tramwright stock bars"],
+      ["--frame width x depth", "stage: outer size of the frame: 500 x 480, or 50 x 48 cm"],
       ["--plate width x depth", "stage: size of the plate"],
       ["--lift height", "stage: how far it rises"],
       ["--loops 1|2", "stage: one belt round all screws, or two (with 3 screws)"],

@@ -35,7 +35,8 @@ export function loadStage({ target, file: written }: Target, options: StageOptio
   const printers = printersOf(file, target, preset, options.printer);
   const wrong = [...(file.notes ?? []), ...complaints, ...printers.messages];
   if (wrong.some(({ diagnostic }) => diagnostic.level === "error")) {
-    const noPrinter = printers.messages.length > 0 ? [["printers"]] : [];
+    const unknown = printers.messages.length > 0 || preset.unread.some(([key]) => key === "printer");
+    const noPrinter = unknown ? [["printers"]] : [];
     const { diagnostics } = deriveStage(preset.plan, printerOf(printers.printing), [...preset.unread, ...noPrinter]);
     const messages = [...wrong, ...diagnostics.map(locate)];
     return { file: file.name, machine: undefined, messages, locate };

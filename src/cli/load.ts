@@ -78,7 +78,7 @@ function complete(file: YamlFile, preset: PartPreset, target: string, { set, pri
   const parameters = withSettings(preset.parameters, set, ([key = "", ...deeper]) =>
     deeper.length === 0 ? usual[key] : undefined,
   );
-  const { value, complaints } = parseParameters(preset.family, parameters);
+  const { value, complaints } = parseParameters(preset.family, parameters, file.lost);
   const foreign = typeof preset.printer === "object";
   const calibration = printer === undefined ? ownPrinter(file, preset, target) : loadPrinter(printer);
   const locate = (one: Diagnostic) => locatedInPart(file, one);

@@ -13,6 +13,16 @@ export function figure(value: number, unit: Unit | "" = ""): string {
   return text.includes(".") && !text.includes("e") ? text.replace(/0+$/, "").replace(/\.$/, "") : text;
 }
 
+/** Units of lives: what nine of ten bearings reach is known to two digits at best. */
+const LIVES: readonly string[] = ["h", "Mrev"];
+
+/** Returns a large number of a report to the digits that mean something; undefined where the usual rule does that. */
+export function lasting(value: number, unit: string): string | undefined {
+  const size = Math.abs(value);
+  const digits = LIVES.includes(unit) ? 2 : 4;
+  return size >= 10 ** digits && size < 1e9 && unit !== "mm" ? Number(value.toPrecision(digits)).toFixed(0) : undefined;
+}
+
 /** Returns the figure with its unit. */
 export function amount(value: number, unit: Unit): string {
   return unit === "" ? figure(value) : `${figure(value, unit)} ${unit}`;

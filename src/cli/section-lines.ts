@@ -2,7 +2,7 @@ import { type Fact, marginOf, type Section } from "../stage/index.ts";
 import { hanging } from "./explain/hanging.ts";
 import { shown } from "./explain/shown.ts";
 import type { Paint } from "./io.ts";
-import { columns, SCREEN, wrap } from "./screen.ts";
+import { columns, lasting, SCREEN, wrap } from "./screen.ts";
 
 const HEADS = [
   { head: "what" },
@@ -26,7 +26,7 @@ export function sectionLines({ title, facts, lines = [] }: Section, paint: Paint
 }
 
 function factTable(facts: readonly Fact[]): string[] {
-  const cells = facts.map((fact) => [shown(fact.value, fact.unit), fact.unit, limitWords(fact), marginWords(fact)]);
+  const cells = facts.map((fact) => [reported(fact), fact.unit, limitWords(fact), marginWords(fact)]);
   const keys = facts.map(({ key }) => key);
   const widest = (head: string, words: readonly string[]) => Math.max(head.length, ...words.map((word) => word.length));
   const numbers = HEADS.slice(1, -1).map(
@@ -48,6 +48,8 @@ function factTable(facts: readonly Fact[]): string[] {
     (line) => `  ${line}`.trimEnd(),
   );
 }
+
+const reported = ({ value, unit }: Fact) => lasting(value, unit) ?? shown(value, unit);
 
 function limitWords({ limit, unit }: Fact): string {
   return limit === undefined ? "" : `${limit.kind} ${shown(limit.value, unit)}`;

@@ -1,4 +1,5 @@
 import { join } from "node:path";
+import { alike } from "../build/alike.ts";
 import type { TestedAssembly } from "../build/assembly.ts";
 import type { Builders } from "../build/builders.ts";
 import { builtMachine } from "../build/built-machine.ts";
@@ -8,6 +9,7 @@ import { forbidden } from "../build/stage-parts.ts";
 import { type Earlier, foundOf, isGood, keptPart, type SetPart, setFiles } from "../build/stage-set.ts";
 import { defect } from "../core/defects.ts";
 import { type Diagnostic, hasErrors } from "../core/diagnostic.ts";
+import { type CautionName, forSupply } from "../parts/cautions.ts";
 import type { Located } from "../presets/read.ts";
 import { breath } from "./breath.ts";
 import type { MakeArgs } from "./commands/make.ts";
@@ -33,6 +35,8 @@ export interface Outcome {
   readonly removed: readonly string[];
   /** What differs from the set that was there before; undefined where there was none. */
   readonly again?: PrintAgain | undefined;
+  /** Parts that are the same bodies: any of them serves for the others. */
+  readonly alike?: readonly (readonly string[])[];
   readonly messages: readonly Located[];
 }
 
@@ -71,15 +75,22 @@ export async function outcomeOf(
   const outcome = { loaded, folder, parts, assembly, written: [], removed: [], messages: all };
   const wrong = hasErrors(all.map(({ diagnostic }) => diagnostic));
   if (wrong && !parts.some(isGood)) return outcome;
-  const cautions = [...new Set(parts.flatMap(({ part }) => part.designed.design.cautions))];
+  const cautions = cautionsOf(machine, parts);
   const source = wrong ? undefined : sourceOf(target, machine.preset, { messages: all, cautions }, args);
   const { stage, preset } = machine;
   const files = setFiles({ name: preset.name, stage, parts, assembly, version: args.version, source }, sha256);
   const written = files.map(({ name }) => name);
+  const same = alike(parts.filter(isGood).map(({ part }) => part));
   const kept = parts.flatMap((one) => ("kept" in one ? one.files.map(({ name }) => name) : []));
   const again = before === undefined ? undefined : printAgain(parts, before.manifest);
   const { removed } = args.dry ? outcome : replaceSet(folder, { files, kept, force: args.force });
-  return { ...outcome, written, removed, again };
+  return { ...outcome, written, removed, again, alike: same };
+}
+
+/** Returns the cautions of a machine's parts, each once, with what fits the voltage of its heater. */
+export function cautionsOf({ preset }: Machine, parts: readonly SetPart[]): CautionName[] {
+  const names = parts.flatMap(({ part }) => part.designed.design.cautions);
+  return [...new Set(forSupply(names, preset.plan.plate.heater?.volts))];
 }
 
 /** Builds and puts together what is not there yet. */

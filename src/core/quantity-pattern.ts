@@ -7,6 +7,8 @@ const MIXED = String.raw`[+-]?(?:\d+\s+)?${FRACTION}`;
 /** The marks of the keyboard and those that text programs put for them. */
 const DOUBLE = `["″”“]`;
 const SINGLE = `['′’‘]`;
+/** Between a force and its arm: the signs that `readQuantity` takes for a dot. */
+const BETWEEN = "(?:\\s*[·⋅∙•*.-]\\s*|\\s+)";
 const INCHES = `(?:in|inch|inches|${DOUBLE})`;
 /** What stands behind whole feet: `1' 3 1/2"`. */
 const UNDER_A_FOOT = String.raw`(?:(?:\d+\s+)?${FRACTION}|\d+\.?\d*(?:[eE]\+?\d+)?)`;
@@ -31,5 +33,5 @@ export function quantityPattern(kind: Kind): string {
 
 function unitPattern(unit: string): string {
   if (unit === '"') return DOUBLE;
-  return unit === "'" ? SINGLE : unit.replace("*", String.raw`\*`).replace(" ", String.raw`\s+`);
+  return unit === "'" ? SINGLE : unit.replace("·", BETWEEN);
 }

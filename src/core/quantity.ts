@@ -27,8 +27,28 @@ export const INSIDE: Readonly<Record<Kind, Unit>> = {
 
 const INCH = 25.4;
 const POUND_FORCE = 4.4482216152605;
-/** 1 lbf in = 0.1129848290276167 N·m. */
-const INCH_POUND = (POUND_FORCE * INCH) / 1000;
+const KILOGRAM_FORCE = 9.80665;
+
+/** Forces and arms as sheets of motors and wrenches multiply them; a mass there is its weight, as in "kg cm". */
+const FORCES = { N: 1, mN: 0.001, kgf: KILOGRAM_FORCE, kg: KILOGRAM_FORCE, lbf: POUND_FORCE, lb: POUND_FORCE };
+const OUNCES = { ozf: POUND_FORCE / 16, oz: POUND_FORCE / 16 };
+const ARMS = { m: 1, cm: 0.01, mm: 0.001, in: INCH / 1000, ft: (12 * INCH) / 1000 };
+const TORQUES: readonly string[] = [
+  ...["N·m", "N·cm", "N·mm", "mN·m", "kgf·m", "kgf·cm", "kgf·mm", "kg·m", "kg·cm", "kg·mm"],
+  ...["lbf·in", "in·lbf", "lbf·ft", "ft·lbf", "lb·in", "in·lb", "lb·ft", "ft·lb"],
+  ...["ozf·in", "in·ozf", "oz·in", "in·oz"],
+];
+/** Written without anything between the two. */
+const CLOSED: readonly string[] = ["N·m", "N·cm", "N·mm", "mN·m", "kgf·cm", "kg·cm", "oz·in"];
+
+/** Returns the spellings of a torque, a dot between force and arm; the inch-pound is 0.1129848290276167 N·m. */
+function torques(): Record<string, Spelling> {
+  const sizes: Readonly<Record<string, number>> = { ...FORCES, ...OUNCES, ...ARMS };
+  const factorOf = (unit: string) => unit.split("·").reduce((product, one) => product * (sizes[one] ?? Number.NaN), 1);
+  const entries = TORQUES.map((unit) => [unit, { kind: "torque", factor: factorOf(unit) }] as const);
+  const closed = entries.filter(([unit]) => CLOSED.includes(unit));
+  return Object.fromEntries([...entries, ...closed.map(([unit, spelling]) => [unit.replace("·", ""), spelling])]);
+}
 
 /** Every spelling of a unit that is understood, with exact factors (the inch and the pound are exact by definition). */
 const SPELLINGS: Readonly<Record<string, Spelling>> = {
@@ -48,23 +68,11 @@ const SPELLINGS: Readonly<Record<string, Spelling>> = {
   N: { kind: "force", factor: 1 },
   kN: { kind: "force", factor: 1000 },
   lbf: { kind: "force", factor: POUND_FORCE },
-  kgf: { kind: "force", factor: 9.80665 },
+  kgf: { kind: "force", factor: KILOGRAM_FORCE },
   "N/mm": { kind: "rate", factor: 1 },
   "N/m": { kind: "rate", factor: 0.001 },
   "lbf/in": { kind: "rate", factor: POUND_FORCE / INCH },
-  N·m: { kind: "torque", factor: 1 },
-  "N*m": { kind: "torque", factor: 1 },
-  "N m": { kind: "torque", factor: 1 },
-  Nm: { kind: "torque", factor: 1 },
-  N·mm: { kind: "torque", factor: 0.001 },
-  "N mm": { kind: "torque", factor: 0.001 },
-  Nmm: { kind: "torque", factor: 0.001 },
-  "lbf in": { kind: "torque", factor: INCH_POUND },
-  "in lbf": { kind: "torque", factor: INCH_POUND },
-  lbf·in: { kind: "torque", factor: INCH_POUND },
-  in·lbf: { kind: "torque", factor: INCH_POUND },
-  "lbf ft": { kind: "torque", factor: 12 * INCH_POUND },
-  "ft lbf": { kind: "torque", factor: 12 * INCH_POUND },
+  ...torques(),
   kg: { kind: "mass", factor: 1 },
   g: { kind: "mass", factor: 0.001 },
   lb: { kind: "mass", factor: 0.45359237 },
@@ -155,8 +163,12 @@ function comma(text: string): Reading {
 }
 
 function spellingOf(unit: string): Spelling | undefined {
-  return Object.hasOwn(SPELLINGS, unit) ? SPELLINGS[unit] : undefined;
+  const key = dotted(unit);
+  return Object.hasOwn(SPELLINGS, key) ? SPELLINGS[key] : undefined;
 }
+
+/** What stands between force and arm on sheets: a dot of any height, a cross of a computer, a hyphen, a blank. */
+const dotted = (unit: string) => unit.replace(/ ?[·⋅∙•*.-] ?(?=[a-z])| (?=[a-z])/i, "·");
 
 /**
  * A unit is guessed only where capitals or a plural are all that differs: any other guess may be a thousand times off,
@@ -164,7 +176,10 @@ function spellingOf(unit: string): Spelling | undefined {
  */
 function unknown(text: string, unit: string, kind: Kind): Reading {
   if (/\d/.test(unit)) return { wrong: `${text} cannot be read as one number with a unit`, set: allowed(kind) };
-  const bare = (word: string) => word.toLowerCase().replace(/(?<=..)[s.]$/, "");
+  const bare = (word: string) =>
+    dotted(word)
+      .toLowerCase()
+      .replace(/(?<=..)[s.]$/, "");
   const [close, ...others] = unitsOf(kind).filter((one) => bare(one) === bare(unit));
   const number = text.slice(0, text.length - unit.length).trim();
   const set = close === undefined || others.length > 0 ? allowed(kind) : `${number} ${close}`;
@@ -174,7 +189,7 @@ function unknown(text: string, unit: string, kind: Kind): Reading {
 /** Returns in words what a quantity may be written in. */
 function allowed(kind: Kind): string {
   const example = kind === "length" ? ", such as 1 1/4 in" : "";
-  return `a ${kind} in ${unitsOf(kind).join(", ")}${example}`;
+  return `a ${kind} in ${shownUnitsOf(kind).join(", ")}${example}`;
 }
 
 function finite(value: number): Reading {
@@ -186,4 +201,11 @@ function finite(value: number): Reading {
 /** Returns the spellings that measure this kind, the one used inside first. */
 export function unitsOf(kind: Kind): string[] {
   return Object.keys(SPELLINGS).filter((unit) => SPELLINGS[unit]?.kind === kind);
+}
+
+/** Returns the spellings to name to a person: those that only leave a dot out go without saying. */
+export function shownUnitsOf(kind: Kind): string[] {
+  const units = unitsOf(kind);
+  const closed = units.filter((unit) => unit.includes("·")).map((unit) => unit.replace("·", ""));
+  return units.filter((unit) => !closed.includes(unit));
 }

@@ -59,7 +59,7 @@ function asked(file: YamlFile, options: Options): Asked {
   const { value: preset, complaints } = readPartPreset(file);
   const told = [...(file.notes ?? []), ...complaints];
   if (preset === undefined) return { request: undefined, messages: told };
-  const { value, complaints: inner } = parseParameters(preset.family, preset.parameters);
+  const { value, complaints: inner } = parseParameters(preset.family, preset.parameters, file.lost);
   const { printer, calibrated, messages } = printerOf(file, preset, options);
   const all = [...told, ...inner.map((one) => locatedIn(file, one)), ...messages];
   if (value === undefined || printer === undefined || complaints.length > 0)

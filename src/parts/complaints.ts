@@ -14,6 +14,8 @@ export interface Checked {
   readonly under: Path;
   /** The name of the defect where a value is wrong. */
   readonly name?: DefectName;
+  /** Keys of the file that could not be read, by their paths ("" for any key): what is due to them is not told. */
+  readonly lost?: readonly Path[];
 }
 
 type Issue = z.core.$ZodIssue;
@@ -23,12 +25,23 @@ const OWN = /^expected /;
 
 /** Returns what a schema found as Diagnostics, each with the name, the value, what is allowed and a cure. */
 export function complaintsOf(error: z.ZodError, checked: Checked): Diagnostic[] {
-  const issues = error.issues.flatMap(ofKey);
+  const issues = error.issues.flatMap(ofKey).filter((issue) => !isDueToLost(issue, checked));
   // What has the wrong type is not asked for its length as well.
   const wrong = new Set(issues.filter(isWrongType).map(({ path }) => JSON.stringify(path)));
   return issues
     .filter((issue) => isWrongType(issue) || !wrong.has(JSON.stringify(issue.path)))
     .flatMap((issue) => (issue.code === "unrecognized_keys" ? strangers(issue, checked) : [complaint(issue, checked)]));
+}
+
+/** Whether an issue is about a key that could not be read, or about a block that is empty without it. */
+function isDueToLost({ path }: Issue, { data, under, lost = [] }: Checked): boolean {
+  const whole = [...under, ...stepsOf(path)];
+  const value = valueAt(data, path);
+  return lost.some((one) => {
+    if (whole.length < one.length) return value == null && whole.every((step, at) => step === one[at]);
+    const any = one.at(-1) === "" && whole.length === one.length && value === undefined;
+    return one.every((step, at) => whole[at] === step || (any && at === one.length - 1));
+  });
 }
 
 /** A key of a map that is no name is told as what the schema of the keys says of it. */
@@ -127,9 +140,34 @@ function better({ path }: Issue, at: z.ZodType | undefined, value: unknown): str
   if (own instanceof z.ZodArray && (own.element as z.ZodType).safeParse(value).success) {
     return written(`[${JSON.stringify(value)}]`);
   }
+  if (own instanceof z.ZodObject && (typeof value === "string" || typeof value === "number")) {
+    const form = formOf(own, value);
+    return form === undefined ? undefined : written(form);
+  }
   if (!(own instanceof z.ZodBoolean) || typeof value !== "string") return undefined;
   if (/^(yes|on|true)$/i.test(value)) return written("true");
   return /^(no|off|false)$/i.test(value) ? written("false") : undefined;
+}
+
+/** A thing with more keys than these that it must have is written as a block. */
+const FEW = 4;
+
+/**
+ * Returns how a thing is written that was given as one bare value: `{ mass: 0.15 kg, at: [x, y] }`, the value at the
+ * one key that takes it. Undefined where no key does, or several do.
+ */
+function formOf({ shape }: z.ZodObject, value: string | number): string | undefined {
+  const keys = Object.entries(shape as Record<string, z.ZodType>).filter(
+    ([, one]) => !one.safeParse(undefined).success,
+  );
+  const taking = keys.filter(([, one]) => one.safeParse(value).success);
+  if (keys.length > FEW || taking.length !== 1) return undefined;
+  const entries = keys.map(([key, one]) => {
+    const { symbol } = metaOf(one);
+    const blank = symbol.startsWith("[") ? symbol : "...";
+    return `${key}: ${taking[0]?.[0] === key ? value : blank}`;
+  });
+  return `{ ${entries.join(", ")} }`;
 }
 
 function size({ origin }: { origin: string }, name: string, value: unknown, bound: string, limit: number): Wording {

@@ -1,6 +1,6 @@
 import type { Item } from "../core/item.ts";
 import { BLEND_LIMITS, MATERIALS, type Material } from "../printing/materials.ts";
-import { above, type Finding } from "./check.ts";
+import { above, below, type Finding } from "./check.ts";
 
 /** What is kept between the place and the material's service limit before a warning, K. Source: design rule. */
 const RESERVE = 15;
@@ -45,3 +45,18 @@ function materialsFor(temperature: number): string[] {
   const fit = MATERIALS.rows.filter(({ key, values }) => (BLEND_LIMITS[key] ?? values.serviceLimit) >= temperature);
   return fit.length === 0 ? [] : [`material: ${fit.map(({ key }) => key).join(", ")}`];
 }
+
+/** Returns what is wrong with a plate that is to be colder than the air round it, °C; `set` says which keys. */
+export function colderThanAir(plate: number, ambient: number, set: string): Finding | undefined {
+  return below({
+    value: plate,
+    unit: "°C",
+    warning: ambient,
+    says: (air) => `the plate is to have ${plate} °C, and the air round it ${air} °C`,
+    set,
+  });
+}
+
+/** Why that matters, to a part and to a machine. */
+export const WHY_COLD =
+  "nothing here cools a plate, so one of the two is mistyped, and growth and brackets follow from the difference";

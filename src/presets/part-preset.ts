@@ -1,11 +1,11 @@
 import * as z from "zod";
-import type { Diagnostic } from "../core/diagnostic.ts";
+import type { Diagnostic, Path } from "../core/diagnostic.ts";
 import { nearest } from "../core/nearest.ts";
 import { meaning } from "../core/parameter.ts";
 import { complaintsOf, unresolved } from "../parts/complaints.ts";
 import type { AnyFamily } from "../parts/family.ts";
 import { FAMILIES } from "../parts/index.ts";
-import { format, locatedIn, type Read, slug, wrongFile } from "./preset-file.ts";
+import { format, locatedIn, maybeOther, type Read, slug, wrongFile } from "./preset-file.ts";
 import type { Located, YamlFile } from "./read.ts";
 
 const NAMES = FAMILIES.map((family) => family.name);
@@ -70,13 +70,15 @@ export interface PartPreset {
  * value is there too, so that the parameters' complaints come in the same run.
  */
 export function readPartPreset(file: YamlFile): Read<PartPreset> {
-  if (file.complaints.length > 0) return { value: undefined, complaints: file.complaints };
+  const { lost, complaints: told } = file;
+  if (told.length > 0 && (lost === undefined || maybeOther(file, "part")))
+    return { value: undefined, complaints: told };
   const wrong = wrongFile(file, "part");
-  if (wrong !== undefined) return { value: undefined, complaints: [locatedIn(file, wrong)] };
+  if (wrong !== undefined) return { value: undefined, complaints: [...told, locatedIn(file, wrong)] };
   const parsed = partFileSchema.safeParse(file.data);
   const outer = parsed.success
     ? []
-    : complaintsOf(parsed.error, { schema: partFileSchema, data: file.data, under: [] });
+    : complaintsOf(parsed.error, { schema: partFileSchema, data: file.data, under: [], ...(lost && { lost }) });
   const {
     part,
     name,
@@ -87,7 +89,7 @@ export function readPartPreset(file: YamlFile): Read<PartPreset> {
   } = parsed.success ? parsed.data : salvage(file.data);
   const family = FAMILIES.find((candidate) => candidate.name === part);
   const strange = family === undefined && part !== undefined ? [unknownFamily(part)] : [];
-  const complaints = [...outer, ...strange].map((one) => locatedIn(file, one));
+  const complaints = [...told, ...[...outer, ...strange].map((one) => locatedIn(file, one))];
   const preset = { name, printer, calibrated, parameters, accept };
   return { value: family === undefined ? undefined : { family, ...preset }, complaints };
 }
@@ -112,11 +114,12 @@ const isPrinter = (value: unknown): value is z.output<typeof partPrinter> => par
 export function parseParameters(
   family: AnyFamily,
   parameters: unknown,
+  lost: readonly Path[] = [],
 ): { readonly value?: Readonly<Record<string, unknown>>; readonly complaints: readonly Diagnostic[] } {
   const parsed = family.schema.safeParse(parameters);
   if (parsed.success) return { value: parsed.data, complaints: [] };
   const { schema } = family;
-  return { complaints: complaintsOf(parsed.error, { schema, data: parameters, under: ["parameters"] }) };
+  return { complaints: complaintsOf(parsed.error, { schema, data: parameters, under: ["parameters"], lost }) };
 }
 
 export function unknownFamily(part: string): Diagnostic {

@@ -72,6 +72,13 @@ export function kindOf({ data }: YamlFile): FileKind | undefined {
   return (["part", "stage", "printer"] as const).find((kind) => keys.includes(KINDS[kind]));
 }
 
+/** Returns whether what a file describes may stand in lines of it that cannot be read: it does not say `wanted`. */
+export function maybeOther(file: YamlFile, wanted: FileKind): boolean {
+  const outer: readonly string[] = ["", ...Object.values(KINDS)];
+  const hidden = file.lost?.some(([key, ...deeper]) => deeper.length === 0 && outer.includes(String(key))) ?? false;
+  return hidden && kindOf(file) !== wanted;
+}
+
 /** Returns a complaint when the file cannot be what is wanted: no keys, a newer format, or something else described. */
 export function wrongFile(file: YamlFile, wanted: FileKind): Diagnostic | undefined {
   return noKeys(file, wanted) ?? newerFormat(file) ?? wrongKind(file, wanted);

@@ -4,7 +4,7 @@ import type { Path } from "../core/diagnostic.ts";
 import { meaning } from "../core/parameter.ts";
 import { complaintsOf } from "../parts/complaints.ts";
 import { type Printer, printerSchema } from "../printing/printer.ts";
-import { format, locatedIn, type Read, wrongFile } from "./preset-file.ts";
+import { format, locatedIn, maybeOther, type Read, wrongFile } from "./preset-file.ts";
 import type { YamlFile } from "./read.ts";
 
 /** The outer keys of a printer's file. */
@@ -19,15 +19,18 @@ export const printerFileSchema = z.strictObject({
 
 /** Returns the calibration in a YAML file, with every complaint about it. */
 export function readPrinterPreset(file: YamlFile): Read<Printer> {
-  if (file.complaints.length > 0) return { value: undefined, complaints: file.complaints };
+  const { lost = [], complaints: told } = file;
+  if (told.length > 0 && (lost.length === 0 || maybeOther(file, "printer")))
+    return { value: undefined, complaints: told };
   const wrong = wrongFile(file, "printer");
-  if (wrong !== undefined) return { value: undefined, complaints: [locatedIn(file, wrong)] };
+  if (wrong !== undefined) return { value: undefined, complaints: [...told, locatedIn(file, wrong)] };
   const outer = printerFileSchema.safeParse(file.data);
   if (!outer.success) {
-    const complaints = complaintsOf(outer.error, { schema: printerFileSchema, data: file.data, under: [] });
-    return { value: undefined, complaints: complaints.map((one) => locatedIn(file, one)) };
+    const complaints = complaintsOf(outer.error, { schema: printerFileSchema, data: file.data, under: [], lost });
+    return { value: undefined, complaints: [...told, ...complaints.map((one) => locatedIn(file, one))] };
   }
-  return readSettings(file, outer.data.settings, ["settings"]);
+  const { value, complaints } = readSettings(file, outer.data.settings, ["settings"]);
+  return { value: told.length > 0 ? undefined : value, complaints: [...told, ...complaints] };
 }
 
 /** Returns a printer's settings that stand in a file under the path `under`. */
@@ -38,6 +41,7 @@ export function readSettings(file: YamlFile, settings: unknown, under: Path): Re
     schema: printerSchema,
     data: settings,
     under,
+    lost: file.lost ?? [],
     name: "printer-setting-out-of-range" satisfies DefectName,
   });
   return { value: undefined, complaints: complaints.map((one) => locatedIn(file, one)) };

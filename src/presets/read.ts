@@ -16,8 +16,10 @@ import {
 import type { DefectName } from "../core/defects.ts";
 import type { Diagnostic, Path } from "../core/diagnostic.ts";
 import type { Place } from "./place.ts";
+import { strangeFile } from "./strange-file.ts";
 import { faultsIn, MOST_ALIASES } from "./yaml-faults.ts";
 import { excessIn } from "./yaml-limits.ts";
+import { type LostLines, lostLines, withoutLines } from "./yaml-lost.ts";
 import { yamlWords } from "./yaml-words.ts";
 
 export type { Place } from "./place.ts";
@@ -40,6 +42,8 @@ export interface YamlFile {
   readonly data: unknown;
   readonly place: (path: Path) => Place | undefined;
   readonly complaints: readonly Located[];
+  /** Keys of lines that no YAML can be read from, by their paths ("" for any): the data hold the rest. */
+  readonly lost?: readonly Path[];
   /** What is to be told of the file beside its errors. */
   readonly notes?: readonly Located[];
 }
@@ -51,31 +55,52 @@ export const TOP: Place = { line: 1, column: 1, width: 1, text: "" };
 
 /** Returns a YAML 1.2 file as data. Never throws: what is wrong with the text is among the complaints. */
 export function readYaml(name: string, text: string): YamlFile {
+  const strange = strangeFile(name, text);
+  if (strange !== undefined) return broken(name, strange.says, strange.set, TOP, NO_YAML);
   const excess = excessIn(text);
   if (excess !== undefined) return broken(name, excess.says, excess.set, plainPlace(text, excess.from, excess.to));
-  const lines = new LineCounter();
-  const twice: Located[] = [];
   try {
-    const document = parseDocument(text, { lineCounter: lines, version: "1.2", uniqueKeys: false, strict: true });
-    const at = (from: number, to: number) => placeAt(text, lines, from, to);
-    const notation = [...document.errors, ...document.warnings].map(({ code, pos }) =>
-      complaint(name, ...yamlWords(code), at(pos[0], pos[1])),
-    );
-    const faults = faultsIn(document).map(({ from, to, says, set }) => complaint(name, says, set, at(from, to)));
-    const complaints = [...notation, ...faults];
-    visit(document, {
-      // The library compares each key with each other one, which takes long in a long map.
-      Map: (_, map, around) => {
-        for (const twin of twins(map)) twice.push(twinComplaint(name, twin, pathOf([...around, map]), at));
-      },
-    });
-    const data: unknown = complaints.length > 0 ? undefined : document.toJS({ maxAliasCount: MOST_ALIASES });
-    const all = [...complaints, ...twice];
-    return { name, text, data, complaints: all, place: (path) => locate(document, path, at) };
+    const document = parsed(text);
+    if (document.errors.length + document.warnings.length === 0) return fileOf(name, text, document, []);
+    const lost = lostLines(text) ?? [];
+    const rest = lost.length === 0 ? document : parsed(withoutLines(text, lost));
+    return fileOf(name, text, rest, lost);
   } catch {
     return broken(name, "the file cannot be read", NOTATION);
   }
 }
+
+const parsed = (text: string) => parseDocument(text, { version: "1.2", uniqueKeys: false, strict: true });
+
+/** Returns a parsed text as data with all that is wrong with it; each block of lines left out is told once. */
+function fileOf(name: string, text: string, document: Document.Parsed, lost: readonly LostLines[]): YamlFile {
+  const lines = new LineCounter();
+  for (let end = 0; end >= 0; end = text.indexOf("\n", end) + 1 || -1) lines.addNewLine(end);
+  const at = (from: number, to: number) => placeAt(text, lines, from, to);
+  const left = lost.map(({ code, at: [from, to], path }) => {
+    const { diagnostic, place } = complaint(name, ...yamlWords(code), at(from, to), LEFT_OUT);
+    return { file: name, place, diagnostic: { ...diagnostic, path } };
+  });
+  // Where nothing certain remains what is told behind the first fault may be due to it.
+  const notation = [...document.errors, ...document.warnings]
+    .slice(0, 1)
+    .map(({ code, pos }) => complaint(name, ...yamlWords(code), at(pos[0], pos[1])));
+  const faults = faultsIn(document).map(({ from, to, says, set }) => complaint(name, says, set, at(from, to)));
+  const twice: Located[] = [];
+  visit(document, {
+    // The library compares each key with each other one, which takes long in a long map.
+    Map: (_, map, around) => {
+      for (const twin of twins(map)) twice.push(twinComplaint(name, twin, pathOf([...around, map]), at));
+    },
+  });
+  const unreadable = notation.length + faults.length > 0;
+  const data: unknown = unreadable ? undefined : document.toJS({ maxAliasCount: MOST_ALIASES });
+  const complaints = [...left, ...notation, ...faults, ...twice];
+  const keys = lost.length === 0 ? {} : { lost: lost.flatMap((one) => one.keys) };
+  return { name, text, data, complaints, ...keys, place: (path) => locate(document, path, at) };
+}
+
+const LEFT_OUT = "these lines cannot be read, and nothing is said of what follows from them";
 
 /** Returns a value typed on the command line as a preset would hold it: 12, true, "13 in", [1, 2], { row: "608" }. */
 export function readValue(text: string): unknown {
@@ -164,12 +189,14 @@ function plainPlace(text: string, from: number, to: number): Place {
   return placeAt(text, lines, from, to);
 }
 
-function broken(name: string, says: string, set: string, place = TOP): YamlFile {
-  return { name, data: undefined, place: () => undefined, complaints: [complaint(name, says, set, place)] };
+function broken(name: string, says: string, set: string, place = TOP, why = UNCERTAIN): YamlFile {
+  return { name, data: undefined, place: () => undefined, complaints: [complaint(name, says, set, place, why)] };
 }
 
-function complaint(file: string, says: string, set: string, place: Place): Located {
-  const why = "the file cannot be read as YAML, so nothing in it is certain";
+const UNCERTAIN = "the file cannot be read as YAML, so nothing in it is certain";
+const NO_YAML = "what a part or a machine is made from stands in its preset alone; other files are made from that";
+
+function complaint(file: string, says: string, set: string, place: Place, why = UNCERTAIN): Located {
   const diagnostic = {
     name: "preset-does-not-resolve" satisfies DefectName,
     level: "error",

@@ -8,7 +8,7 @@ import { schemaAt } from "../parts/schema-walk.ts";
 import { type Plan, planSchema, type Unread } from "../stage/index.ts";
 import { inInches } from "./inches.ts";
 import { blocksOf } from "./plan-blocks.ts";
-import { format, locatedIn, printerPath, type Read, slug, wrongFile } from "./preset-file.ts";
+import { format, locatedIn, maybeOther, printerPath, type Read, slug, wrongFile } from "./preset-file.ts";
 import type { Located, YamlFile } from "./read.ts";
 import { readableOf } from "./readable.ts";
 
@@ -61,16 +61,24 @@ const HOLES: Readonly<Record<string, unknown>> = {
  */
 export function readStagePreset(file: YamlFile): Read<StagePreset> {
   if (file.data === undefined && file.complaints.length > 0) return { value: undefined, complaints: file.complaints };
+  const { lost = [] } = file;
+  // Without its unit no length of a plan means anything.
+  if (maybeOther(file, "stage") || lost.some(([key]) => key === "units"))
+    return { value: undefined, complaints: file.complaints };
   const wrong = wrongFile(file, "stage");
   if (wrong !== undefined) return { value: undefined, complaints: [...file.complaints, locatedIn(file, wrong)] };
   const data = inUnit(file.data as Record<string, unknown>);
   const parsed = stageFileSchema.safeParse(data);
-  const outer = parsed.success ? [] : complaintsOf(parsed.error, { schema: stageFileSchema, data, under: [] });
-  const strange = [...unknownPrinters(data), ...blocksOf(stageFileSchema, data).flatMap(blockComplaints)];
+  const outer = parsed.success ? [] : complaintsOf(parsed.error, { schema: stageFileSchema, data, under: [], lost });
+  const blocks = blocksOf(stageFileSchema, data).flatMap((block) => blockComplaints(block, lost));
+  const strange = [...unknownPrinters(data), ...blocks];
   const complaints = [...file.complaints, ...located(file, [...outer, ...strange])];
   const read = parsed.success ? { value: parsed.data, without: [] } : readableOf(stageFileSchema, data, HOLES);
   if (read === undefined) return { value: undefined, complaints };
-  const told = complaints.map(({ diagnostic }) => diagnostic.path).filter((path) => path.length > 0);
+  // A key that cannot be made out may be any: what would follow from it is not known.
+  if (lost.some((path) => path.length === 1 && path[0] === "")) return { value: undefined, complaints };
+  const unread = lost.map((path) => path.filter((step) => step !== ""));
+  const told = [...complaints.map(({ diagnostic }) => diagnostic.path), ...unread].filter((path) => path.length > 0);
   return { value: { ...presetOf(read.value, data), unread: [...told, ...read.without] }, complaints };
 }
 
@@ -96,11 +104,14 @@ function unknownPrinters({ printers }: Record<string, unknown>): Diagnostic[] {
 }
 
 /** Returns what is wrong with each parameter by itself; how they go together the family says of the whole part. */
-function blockComplaints({ family, path, data }: ReturnType<typeof blocksOf>[number]): Diagnostic[] {
+function blockComplaints(
+  { family, path, data }: ReturnType<typeof blocksOf>[number],
+  lost: readonly Path[],
+): Diagnostic[] {
   const shape = Object.entries(family.schema.shape as Record<string, z.ZodType>);
   const schema = z.strictObject(Object.fromEntries(shape.map(([key, one]) => [key, one.optional()])));
   const parsed = schema.safeParse(data);
-  return parsed.success ? [] : complaintsOf(parsed.error, { schema, data, under: path as Path });
+  return parsed.success ? [] : complaintsOf(parsed.error, { schema, data, under: path as Path, lost });
 }
 
 function located(file: YamlFile, complaints: readonly Diagnostic[]): Located[] {

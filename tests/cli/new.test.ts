@@ -72,6 +72,21 @@ describe("what new writes", () => {
     expect(checked.code).toBe(0);
   });
 
+  test.each([
+    ["the usual answers", []],
+    ["the usual answers in inches", ["--units", "in"]],
+    ["two belts", ["--loops", "2"]],
+    ["two screws", ["--screws", "2"]],
+  ])("of a stage, %s: nothing is told of it but that nobody measured the printer", (_, words) => {
+    const folder = fresh();
+    run(["new", "stage", "-o", "machine.yaml", ...words], folder);
+    const { messages } = JSON.parse(run(["check", "machine.yaml", "--json"], folder).out) as {
+      messages: { name: string; level: string }[];
+    };
+    const told = messages.filter(({ level }) => level !== "note").map(({ name }) => name);
+    expect(told).toEqual(["printer-not-calibrated"]);
+  });
+
   test.each([...FAMILY_NAMES, "printer"])("of %s: every key is there, and each comment can be used", (subject) => {
     const shape =
       subject === "printer" ? printerSchema.shape : FAMILIES.find(({ name }) => name === subject)?.schema.shape;
@@ -136,9 +151,19 @@ describe("files and words", () => {
     [["new", "stage", "--bar", "31x31"], "--bar: 31x31 is not among the bars"],
     [
       ["new", "stage", "--plate", "300"],
-      "--plate: 300 is no size of a plate; it takes width x depth, such as 300 x 250",
+      "--plate: 300 is no size of a plate; it takes width x depth, such as 220 x 200",
     ],
     [["new", "stage", "--plate", "3 x 250"], "--plate: 3 is outside 120 mm to 900 mm"],
+    [["new", "stage", "--plate", "26 cm x 22"], "--plate: 26 cm x 22 has a unit behind one number only"],
+    [["new", "stage", "--frame", "20 x 30 cm"], "--frame: 20cm is outside 300 mm to 1100 mm"],
+    [
+      ["new", "stage", "--frame", "500 x 480", "--plate", "400 x 200"],
+      "the plate needs a frame of at least 600 x 382 mm",
+    ],
+    [
+      ["new", "stage", "--plate", "400 x 350", "--frame", "500 x 480"],
+      "the plate needs a frame of at least 600 x 532 mm",
+    ],
     [["new", "stage", "--lift", "5 N"], "--lift: N measures a force, and this is a length"],
     [["new", "stage", "--loops", "2", "--screws", "4"], "--loops: two loops go with 3 screws, not with 4"],
     [["new", "stage", "--set", "print=3"], "new stage takes no --set"],
@@ -184,7 +209,7 @@ describe.skipIf(!hasTool("python3"))("at a terminal", () => {
 
   test("new stage asks one thing after the other and writes what was answered", () => {
     const folder = fresh();
-    const keys = ["Bench lift\r", `${DOWN}\r`, "\r", "13 x 11\r", "\r", "\r"];
+    const keys = ["Bench lift\r", `${DOWN}\r`, "\r", "22 x 20\r", "13 x 11\r", "\r", "\r"];
     const { code, shown } = type(folder, keys, ["new", "stage", "--bar", "1 in"]);
     expect(code).toBe(0);
     expect(shown).toContain("How many lead screws carry the stage?");

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { shown } from "../../src/cli/explain/shown.ts";
 import { messageLines } from "../../src/cli/message.ts";
-import { figure, wrap } from "../../src/cli/screen.ts";
+import { figure, lasting, wrap } from "../../src/cli/screen.ts";
 
 describe("a figure", () => {
   test.each([
@@ -16,6 +16,17 @@ describe("a figure", () => {
     [1036.4, "MPa", "1036"],
   ] as const)("%d %s is %s: two decimals of a length, two digits where they would be noughts", (value, unit, said) => {
     expect(figure(value, unit)).toBe(said);
+  });
+
+  test.each([
+    [38094.2, "J", "38090"],
+    [2340872, "h", "2300000"],
+    [22472.4, "Mrev", "22000"],
+    [87.4, "h", undefined],
+    [12642, "rpm", "12640"],
+    [10080.2, "mm", undefined],
+  ] as const)("%d %s in a report is %s: four digits, two of a life", (value, unit, said) => {
+    expect(lasting(value, unit)).toBe(said);
   });
 
   test("what explain shows is never nought unless it is", () => {

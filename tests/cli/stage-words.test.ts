@@ -265,7 +265,7 @@ describe("compare", () => {
   test("loads that only checks see change the hash, not the shape: it is kept", () => {
     const [verdict] = compareParts(machine({ parts: [foot()] }), machine({ parts: [foot({ axialLoad: 55 })] }));
     expect(verdict?.before?.hash).not.toBe(verdict?.after?.hash);
-    expect(verdict).toMatchObject({ action: "keep", why: "the same shape; axialLoad differ" });
+    expect(verdict).toMatchObject({ action: "keep", why: "the same shape; axial load 50 -> 55 N" });
   });
 
   test("another bearing or bar is printed again", () => {

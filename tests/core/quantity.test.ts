@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { INSIDE, type Kind, readQuantity, unitsOf } from "../../src/core/quantity.ts";
+import { INSIDE, type Kind, readQuantity, shownUnitsOf, unitsOf } from "../../src/core/quantity.ts";
 
 describe("quantities with units", () => {
   test.each([
@@ -34,6 +34,10 @@ describe("quantities with units", () => {
     ["600 N mm", "torque", 0.6],
     ["1 ft lbf", "torque", 1.3558],
     ["300 K", "temperature", 26.85],
+    ["40 N cm", "torque", 0.4],
+    ["40 N·cm", "torque", 0.4],
+    ["40Ncm", "torque", 0.4],
+    ["450 mNm", "torque", 0.45],
   ] as const)("%s is a %s of %d", (text, kind, value) => {
     const reading = readQuantity(text, kind);
     expect(reading).toHaveProperty("value");
@@ -65,11 +69,36 @@ describe("quantities with units", () => {
     expect(readQuantity("1000 lbf in", "torque")).toEqual({ value: 112.984829028 });
   });
 
+  // NIST SP 811, appendix B.8, to its seven digits: ounce-force inch, kilogram-force metre, pound-force foot.
+  test.each([
+    ["ozf·in", 7.061552e-3],
+    ["ozf in", 7.061552e-3],
+    ["oz in", 7.061552e-3],
+    ["oz·in", 7.061552e-3],
+    ["oz-in", 7.061552e-3],
+    ["in oz", 7.061552e-3],
+    ["kgf·m", 9.80665],
+    ["kgf cm", 9.80665e-2],
+    ["kg cm", 9.80665e-2],
+    ["kg·cm", 9.80665e-2],
+    ["kg.cm", 9.80665e-2],
+    ["lbf·ft", 1.355818],
+    ["lb ft", 1.355818],
+  ] as const)("a torque of a sheet in %s is %d N·m", (unit, size) => {
+    const reading = readQuantity(`1000 ${unit}`, "torque");
+    expect("value" in reading ? reading.value / 1000 / size : Number.NaN).toBeCloseTo(1, 6);
+  });
+
+  test("a mass stays a mass where no arm stands behind it", () => {
+    expect(readQuantity("3 kg", "torque")).toMatchObject({ wrong: "kg measures a mass, and this is a torque" });
+    expect(readQuantity("3 kg cm", "mass")).toMatchObject({ wrong: "kg cm measures a torque, and this is a mass" });
+  });
+
   test.each([
     ["6 KN", "force", "6 kN"],
     ["1 1/2 Inch", "length", "1 1/2 inch"],
     ["3 MM", "length", "3 mm"],
-    ["6 in lbfs", "torque", "6 in lbf"],
+    ["6 in lbfs", "torque", "6 in·lbf"],
   ] as const)("%s: capitals and plurals are mended", (text, kind, set) => {
     expect(readQuantity(text, kind)).toMatchObject({ set });
   });
@@ -81,12 +110,12 @@ describe("quantities with units", () => {
     ["7 lbf/ft", "rate"],
     ["1-1/4 m", "length"],
     ["30 x", "temperature"],
-    ["6 in oz", "torque"],
+    ["6 kg ft", "torque"],
     ["10 kg", "force"],
   ] as const)("%s as a %s: the cure lists the units of that quantity and no number as typed", (text, kind) => {
     const reading = readQuantity(text, kind);
     const set = "set" in reading ? reading.set : "";
-    expect(set.startsWith(`a ${kind} in ${unitsOf(kind).join(", ")}`)).toBe(true);
+    expect(set.startsWith(`a ${kind} in ${shownUnitsOf(kind).join(", ")}`)).toBe(true);
   });
 
   test("any text gives a finite value or a reason, never an exception", () => {

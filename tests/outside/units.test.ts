@@ -26,18 +26,35 @@ const SPELLED: Readonly<Record<string, string>> = {
   "N/m": "newton/m",
   "lbf/in": "lbf/inch",
   N·m: "newton meter",
-  "N*m": "newton meter",
-  "N m": "newton meter",
-  Nm: "newton meter",
+  N·cm: "newton cm",
   N·mm: "newton mm",
-  "N mm": "newton mm",
-  Nmm: "newton mm",
-  "lbf in": "lbf inch",
-  "in lbf": "lbf inch",
+  mN·m: "millinewton meter",
+  kgf·m: "kgf meter",
+  kgf·cm: "kgf cm",
+  kgf·mm: "kgf mm",
+  kg·m: "kgf meter",
+  kg·cm: "kgf cm",
+  kg·mm: "kgf mm",
   lbf·in: "lbf inch",
   in·lbf: "lbf inch",
-  "lbf ft": "lbf foot",
-  "ft lbf": "lbf foot",
+  lbf·ft: "lbf foot",
+  ft·lbf: "lbf foot",
+  lb·in: "lbf inch",
+  in·lb: "lbf inch",
+  lb·ft: "lbf foot",
+  ft·lb: "lbf foot",
+  // It knows no ounce of force, a sixteenth of the pound-force (NIST SP 811, appendix B.8).
+  ozf·in: "1|16 lbf inch",
+  in·ozf: "1|16 lbf inch",
+  oz·in: "1|16 lbf inch",
+  in·oz: "1|16 lbf inch",
+  Nm: "newton meter",
+  Ncm: "newton cm",
+  Nmm: "newton mm",
+  mNm: "millinewton meter",
+  kgfcm: "kgf cm",
+  kgcm: "kgf cm",
+  ozin: "1|16 lbf inch",
   kg: "kg",
   g: "gram",
   lb: "pound",
@@ -85,7 +102,13 @@ function written(roll: ReturnType<typeof dice>, kind: Kind, unit: string): Writt
     }
     return { text: `${whole}${roll.pick([" ", "-"])}${top}/${bottom} ${unit}`, kind, have: inches, want };
   }
-  return { text: `${amount}${roll.pick(["", " "])}${unit}`, kind, have: `(${amount}) ${spelled(unit)}`, want };
+  const between = roll.pick(["·", " ", "*", "-", ".", " · "]);
+  return {
+    text: `${amount}${roll.pick(["", " "])}${unit.replace("·", between)}`,
+    kind,
+    have: `(${amount}) ${spelled(unit)}`,
+    want,
+  };
 }
 
 function spelled(unit: string): string {

@@ -1,4 +1,4 @@
-import { unit } from "mathjs";
+import { createUnit, unit } from "mathjs";
 import { describe, expect, test } from "vitest";
 import { length } from "../../src/core/parameter.ts";
 import { INSIDE, type Kind, readQuantity, unitsOf } from "../../src/core/quantity.ts";
@@ -16,16 +16,20 @@ const SPELLED: Readonly<Record<string, string>> = {
   "°F": "degF",
   F: "degF",
   lb: "lbm",
-  N·m: "N m",
-  N·mm: "N mm",
-  Nm: "N m",
-  Nmm: "N mm",
-  "N*m": "N m",
-  lbf·in: "lbf in",
-  in·lbf: "in lbf",
   "N/mm2": "N/mm^2",
 };
-const spelled = (word: string) => SPELLED[word] ?? word;
+/** Motor sheets write a mass for its weight, and leave the dot out. */
+const TORQUE = /^(mN|N|kgf?|lbf?|ozf?)·?(mm|cm|m|in|ft)$|^(in|ft)·(lbf?|ozf?)$/;
+const WEIGHTS: Readonly<Record<string, string>> = { kg: "kgf", lb: "lbf", oz: "ozf" };
+// mathjs has no ounce of force: a sixteenth of the pound-force (NIST SP 811, appendix B.8).
+createUnit("ozf", "0.0625 lbf");
+
+function spelled(word: string): string {
+  const [, force, arm, first, second] = TORQUE.exec(word) ?? [];
+  const factors = [force ?? second, arm ?? first];
+  if (factors[0] === undefined || SPELLED[word] !== undefined) return SPELLED[word] ?? word;
+  return factors.map((one = "") => WEIGHTS[one] ?? one).join(" ");
+}
 
 /** A number as somebody may write it, and its value. */
 function written(amounts: ReturnType<typeof dice>): readonly [text: string, value: number] {
@@ -53,8 +57,9 @@ describe("quantities as they are written", () => {
       const kind = amounts.pick(kinds);
       const typed = amounts.pick(unitsOf(kind));
       const [text, value] = written(amounts);
+      const between = amounts.pick(["·", " ", "*", "-", ".", " · ", "⋅"]);
       const gap = amounts.pick(["", " ", "  "]);
-      const line = `${amounts.pick(["", " "])}${text}${gap}${typed}${amounts.pick(["", " "])}`;
+      const line = `${amounts.pick(["", " "])}${text}${gap}${typed.replace("·", between)}${amounts.pick(["", " "])}`;
       const reading = readQuantity(line, kind);
       const expected = unit(value, spelled(typed)).toNumber(spelled(INSIDE[kind]));
       expect(reading, line).toHaveProperty("value");

@@ -61,6 +61,13 @@ describe("the plan of a stage", () => {
     for (const one of complaints(text)) expect(`${one.says}${one.set}`).not.toMatch(/undefined|NaN|\[object/);
   });
 
+  test("a thing that is given as one bare value is told how it is written, with the value where it belongs", () => {
+    const told = complaints(stringify({ format: 1, stage: "wide", ...WIDE, masses: { heater: "0.15 kg" } }));
+    expect(told.map(({ set }) => set)).toEqual(["heater: { mass: 0.15 kg, at: [x, y] }"]);
+    const written = { format: 1, stage: "wide", ...WIDE, masses: { heater: { mass: "0.15 kg", at: [1, 2] } } };
+    expect(complaints(stringify(written))).toEqual([]);
+  });
+
   test("a family that nobody knows has no printer", () => {
     const [found] = complaints(`${GOOD}printers:\n  screw-fot: a.yaml\n`);
     expect(found).toMatchObject({ says: "there is no part family screw-fot", set: "screw-foot" });

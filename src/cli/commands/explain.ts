@@ -11,6 +11,7 @@ import { defectPages } from "../explain/defect-page.ts";
 import { factNames, factPages, searchPages } from "../explain/fact-page.ts";
 import { hanging } from "../explain/hanging.ts";
 import { knownNames } from "../explain/known-names.ts";
+import { machinePartPages } from "../explain/machine-part-page.ts";
 import { nearestWords } from "../explain/nearest-words.ts";
 import { numberPage } from "../explain/number-page.ts";
 import type { Page } from "../explain/page.ts";
@@ -94,7 +95,8 @@ function hint({ prefix, name }: Asked, stage: Stage | undefined): string {
 }
 
 function pagesOf({ prefix, name }: Asked, args: ExplainArgs, printer: Printer): Page[] {
-  const facts = args.stage === undefined ? [] : factPages(args.stage, args.what.trim());
+  const what = args.what.trim();
+  const facts = args.stage === undefined ? [] : [...factPages(args.stage, what), ...machinePartPages(args.stage, what)];
   if (facts.length > 0) return facts;
   const worked = workedFamilies(prefix, args, printer);
   const own = worked.flatMap((one) => familyPages(one, name));

@@ -13,7 +13,7 @@ import type { Target } from "../load.ts";
 import { type LoadedStage, loadStage, type Machine } from "../load-stage.ts";
 import { messageData } from "../message.ts";
 import { setSummary, unchangedSummary } from "../set-summary.ts";
-import { type Outcome, outcomeOf, type StageArgs } from "../stage-outcome.ts";
+import { cautionsOf, type Outcome, outcomeOf, type StageArgs } from "../stage-outcome.ts";
 import { plural } from "../summary.ts";
 import { tell } from "../tell.ts";
 import { type Unchanged, unchangedSet } from "../unchanged.ts";
@@ -52,7 +52,9 @@ const nameOf = (one: Unchanged | LoadedStage) => ("manifest" in one ? one.manife
 
 const isOutcome = (one: Outcome | Unchanged): one is Outcome => "loaded" in one;
 
-function report({ loaded, folder, parts, written, removed, again, messages }: Outcome, args: StageArgs, io: Io): void {
+function report(outcome: Outcome, args: StageArgs, io: Io): void {
+  const { loaded, folder, parts, written, removed, again, messages } = outcome;
+  const cautions = loaded.machine === undefined ? [] : cautionsOf(loaded.machine, parts);
   tell(messages, io, spoken(args, io));
   if (!args.quiet) {
     for (const one of parts) for (const line of linesOf(one, join(folder, PARTS), args, io.verbose)) io.out(line);
@@ -61,10 +63,16 @@ function report({ loaded, folder, parts, written, removed, again, messages }: Ou
       io.out(
         `${loaded.machine?.preset.name}  (machine)\n  ${args.dry ? "would be" : "made    "}  ${rest} in ${folder}`,
       );
+    for (const names of outcome.alike ?? [])
+      for (const line of hanging(
+        "  alike     ",
+        `${names.join(", ")}: the same body, print ${names.length} of one of them`,
+      ))
+        io.out(line);
     if (removed.length > 0) io.out(`  removed   ${removed.join(", ")}: no longer of this machine`);
     if (again !== undefined) for (const line of againLines(again)) io.out(line);
   }
-  for (const line of cautionLines(parts.flatMap(({ part }) => part.designed.design.cautions))) io.err(line);
+  for (const line of cautionLines(cautions, args)) io.err(line);
   io.err(setSummary(diagnosticsOf(messages), parts, { ...args, written: written.length, folder }));
 }
 
@@ -80,7 +88,7 @@ function repeat({ folder, manifest, messages, cautions }: Unchanged, args: Stage
   tell(messages, io, spoken(args, io));
   if (!args.quiet)
     for (const part of manifest.parts) for (const line of keptLines(part, join(folder, PARTS))) io.out(line);
-  for (const line of cautionLines(cautions)) io.err(line);
+  for (const line of cautionLines(cautions, args)) io.err(line);
   io.err(unchangedSummary(diagnosticsOf(messages), manifest.parts.length, folder));
 }
 

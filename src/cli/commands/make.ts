@@ -15,7 +15,7 @@ import { type Loaded, load, type Target } from "../load.ts";
 import { measureLines, type Told } from "../measure-lines.ts";
 import { inOrder, messageData } from "../message.ts";
 import { amount, figure } from "../screen.ts";
-import { summary } from "../summary.ts";
+import { plural, summary } from "../summary.ts";
 import { tell } from "../tell.ts";
 
 export interface MakeArgs {
@@ -106,7 +106,11 @@ function report(outcomes: readonly Outcome[], args: MakeArgs, io: Io): void {
   const finished = outcomes.flatMap((outcome) => outcome.finished);
   if (!args.quiet) for (const part of finished) for (const line of partLines(part, args, io.verbose)) io.out(line);
   if (args.dry && !args.quiet) for (const line of measureLines(outcomes.flatMap(toldOf), io.paint)) io.out(line);
-  for (const line of cautionLines(finished.flatMap(({ made }) => made.design.cautions))) io.err(line);
+  for (const line of cautionLines(
+    finished.flatMap(({ made }) => made.design.cautions),
+    args,
+  ))
+    io.err(line);
   io.err(
     summary(
       messages.map(({ diagnostic }) => diagnostic),
@@ -172,11 +176,15 @@ function pieceLines({ file, made, figures }: FinishedPiece, args: Where): string
   ];
 }
 
-/** The cautions of all parts, each once: short, but never hidden. */
-export function cautionLines(cautions: readonly CautionName[]): string[] {
+/** The cautions of all parts, each once: short, but never hidden; `-q` counts them and says where they stand. */
+export function cautionLines(cautions: readonly CautionName[], { quiet, dry }: Heard): string[] {
   const names = [...new Set(cautions)];
-  return names.flatMap((name) => hanging("caution: ", CAUTIONS[name]));
+  if (!quiet) return names.flatMap((name) => hanging("caution: ", CAUTIONS[name]));
+  const where = dry ? "tramwright check without -q tells" : "the sheet of each part (.md) tells";
+  return names.length === 0 ? [] : [`${plural(names.length, "caution")} for your safety, which ${where}`];
 }
+
+type Heard = Pick<MakeArgs, "quiet" | "dry">;
 
 function asData(outcomes: readonly Outcome[], args: MakeArgs): object {
   return {

@@ -1,17 +1,20 @@
 import { alsoLines } from "./also-lines.ts";
 import { comment } from "./comment.ts";
 import type { Pen } from "./stage-text.ts";
+import { type Attempt, screwSpots } from "./starter-plan.ts";
 
 /** Returns the sections of plate, carriages and masses. */
-export function plateSection({ frame, answers, value, named }: Pen): string[] {
-  const { width, depth, mountFront, snap } = frame;
-  const [x, y] = [width / 2, depth / 2];
+export function plateSection({ frame, answers, value, named }: Pen, { inset }: Attempt): string[] {
+  const { mountFront, mountBack, carriers, snap } = frame;
+  const [x, y] = frame.plateAt;
   const aside = snap(answers.plate[0] * 0.36);
   const mounts = {
-    one: { at: [x - aside, mountFront], type: "fixed", bar: "arm-front" },
-    two: { at: [x + aside, mountFront], type: "slot", bar: "arm-front" },
-    three: { at: [x, depth - mountFront], type: "free", bar: "arm-back" },
+    one: { at: [x - aside, mountFront], type: "fixed", bar: carriers[0] },
+    two: { at: [x + aside, mountFront], type: "slot", bar: carriers[0] },
+    three: { at: [x, mountBack], type: "free", bar: carriers[1] },
   };
+  const nuts = Object.values(screwSpots(frame, answers.screws, inset)).map(({ at }) => at);
+  const middle = [0, 1].map((axis) => snap(nuts.reduce((sum, at) => sum + (at[axis] ?? 0), 0) / nuts.length));
   const heater = { size: answers.plate.map((side) => snap(side / 2)), power: "120 W", volts: 24 };
   return [
     "",
@@ -57,7 +60,7 @@ export function plateSection({ frame, answers, value, named }: Pen): string[] {
     "# ---- What goes up and down besides plate and bars",
     ...comment("", "measure  ", "scales; at: where it sits"),
     "masses:",
-    ...named({ nuts: { mass: "0.4 kg", at: [x, y] } }),
+    ...named({ nuts: { mass: "0.4 kg", at: middle } }),
     "# the heaviest thing that is put on the plate",
     "print: 1 kg",
     "# layer heights it is to print with, or the steps by which it is moved",

@@ -1,5 +1,6 @@
-import { type Answers, barIn, lengthIn, plateIn, USUAL, wordIn } from "./answers.ts";
+import { type Answers, barIn, lengthIn, USUAL, wordIn } from "./answers.ts";
 import type { Question } from "./question.ts";
+import { sizeQuestions } from "./stage-sizes.ts";
 
 const UNITS = { mm: "millimetres", in: "inches" } as const;
 const SCREWS = {
@@ -48,13 +49,7 @@ export function questions(given: Given): Question[] {
       usual: usual.bar,
       check: barIn,
     },
-    {
-      flag: "plate",
-      asks: `How large is the plate, width x depth, in ${UNITS[units]}?`,
-      hint: "Tape along its edges.",
-      usual: usual.plate,
-      check: (text) => plateIn(text, units),
-    },
+    ...sizeQuestions(given, units),
     {
       flag: "lift",
       asks: `How far is it to rise, in ${UNITS[units]}?`,
@@ -88,6 +83,7 @@ export function answersOf(name: string, given: Given): Answers {
     units,
     screws: Number(answerTo("screws") ?? 3) as Answers["screws"],
     bar: answerTo("bar") as string,
+    frame: answerTo("frame") as Answers["frame"],
     plate: answerTo("plate") as Answers["plate"],
     lift: answerTo("lift") as number,
     loops: Number(answerTo("loops") ?? 1) as Answers["loops"],

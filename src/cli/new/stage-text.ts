@@ -40,18 +40,22 @@ export function stageText(answers: Answers, attempt: Attempt, place: Place): str
     ...barSection(pen),
     ...screwSection(pen, attempt),
     ...motorSection(pen, attempt),
-    ...plateSection(pen),
+    ...plateSection(pen, attempt),
     "",
   ].join("\n");
 }
 
 function heading({ answers, value }: Pen, { name, file, schema }: Place): string[] {
-  const { units, screws, bar, plate, loops } = answers;
-  const size = plate.map((one) => value(one)).join(" x ");
+  const { units, screws, bar, loops } = answers;
+  const [outer, size] = [answers.frame, answers.plate].map((one) => one.map((side) => value(side)).join(" x "));
   const belts = loops === 1 ? "one belt" : "two belts";
   return [
     modeline(schema),
-    ...comment("", "", `A stage on ${screws} screws: ${bar} bar, a plate of ${size} ${units}, one motor, ${belts}.`),
+    ...comment(
+      "",
+      "",
+      `A stage on ${screws} screws: a frame of ${outer} ${units} of ${bar} bar, a plate of ${size} ${units}, one motor, ${belts}.`,
+    ),
     "#",
     ...comment(
       "",
@@ -119,7 +123,7 @@ const FOOT_PULLEY = { 2: "40 teeth 2 mm", 3: "36 teeth 2 mm", 4: "36 teeth 2 mm"
 
 function motorSection({ frame, answers, value, named }: Pen, attempt: Attempt): string[] {
   const { motor, pulleys, loops, idlers } = driveOf(frame, answers, attempt);
-  const plateTop = frame.snap(answers.loops === 2 ? 10 : 4);
+  const plateTop = frame.snap(answers.loops === 2 ? 10 : answers.screws === 2 ? 6 : 4);
   return [
     "",
     "# ---- Motor: it hangs shaft up from a plate on the frame",

@@ -22,7 +22,12 @@ export interface Frame {
   readonly snap: (value: number) => number;
   readonly armFront: number;
   readonly armBack: number;
+  /** Middle of the plate, and the lines on which its mounts stand. */
+  readonly plateAt: Spot;
   readonly mountFront: number;
+  readonly mountBack: number;
+  /** Names of the moving bars that carry the mounts in front and behind. */
+  readonly carriers: readonly [front: string, back: string];
   readonly lowest: number;
 }
 
@@ -35,16 +40,38 @@ const PLATE_TO_FRAME = 80;
 const POST_TO_SIDE = 20.5;
 const LOWEST = 100;
 
-/** Returns the frame round a plate. */
-export function frameOf({ bar, units, plate }: Answers): Frame {
+/** How far the arms may stand from the frame's bars, mm: the nuts on the screws are bolted to them. */
+const ARM_FARTHEST = 100;
+
+/** Returns the smallest frame round a plate, width and depth, mm. */
+export function leastFrame({ bar, units, plate }: Pick<Answers, "bar" | "units" | "plate">): Spot {
+  const { width } = row(BARS, bar).values;
+  const snap = snapper(units);
+  return [plate[0] + 2 * (width + snap(PLATE_TO_FRAME)), plate[1] + 2 * plateEdge(width, snap)];
+}
+
+/** The plate's edge from the frame's outer face, where the arms stand as near to the frame as they may. */
+const plateEdge = (barWidth: number, snap: Frame["snap"]) =>
+  barWidth + snap(ARM_TO_BAR) + barWidth / 2 + snap(MOUNT_TO_ARM) - snap(MOUNT_TO_EDGE);
+
+/**
+ * Returns a frame with what stands in it. What it is deeper than the plate needs is shared by the arms first; beyond
+ * that the plate has bars of its own: in front where two screws of three are, else in the middle.
+ */
+export function frameOf({ bar, units, plate, frame: [width, depth], screws }: Answers): Frame {
   const { width: barWidth, height: barHeight } = row(BARS, bar).values;
   const snap = snapper(units);
-  const armFront = barWidth + snap(ARM_TO_BAR);
-  const mountFront = armFront + barWidth / 2 + snap(MOUNT_TO_ARM);
-  const depth = 2 * (mountFront - snap(MOUNT_TO_EDGE)) + plate[1];
-  const width = plate[0] + 2 * (barWidth + snap(PLATE_TO_FRAME));
-  const lowest = snap(LOWEST);
-  return { width, depth, barWidth, barHeight, snap, armFront, armBack: depth - armFront, mountFront, lowest };
+  const spare = Math.max(0, depth - plate[1] - 2 * plateEdge(barWidth, snap));
+  const more = Math.min(spare / 2, snap(ARM_FARTHEST) - snap(ARM_TO_BAR));
+  const own = spare - 2 * more > 0;
+  const armFront = barWidth + snap(ARM_TO_BAR) + (own ? 0 : more);
+  const edge = plateEdge(barWidth, snap) + (own ? (screws === 3 ? 0 : spare / 2) : more);
+  const mountFront = edge + snap(MOUNT_TO_EDGE);
+  const mountBack = edge + plate[1] - snap(MOUNT_TO_EDGE);
+  const carriers = [own && screws !== 3 ? "plate-front" : "arm-front", own ? "plate-back" : "arm-back"] as const;
+  const arms = { armFront, armBack: depth - armFront };
+  const mounts = { plateAt: [width / 2, edge + plate[1] / 2] as const, mountFront, mountBack, carriers };
+  return { width, depth, barWidth, barHeight, snap, ...arms, ...mounts, lowest: snap(LOWEST) };
 }
 
 function snapper(units: Answers["units"]): (value: number) => number {
@@ -74,8 +101,23 @@ export function barsOf(frame: Frame, { bar, screws, lift }: Answers): Record<str
     "post-right": post(width - w / 2),
     "arm-front": moving([end, armFront], [width - end, armFront]),
     "arm-back": moving([end, armBack], [width - end, armBack]),
+    ...plateBars(frame, side + w / 2, moving),
     "side-left": moving([side, armFront + w / 2], [side, armBack - w / 2]),
     "side-right": moving([width - side, armFront + w / 2], [width - side, armBack - w / 2]),
+  };
+}
+
+/** Returns the bars that carry the plate where the arms stand too far from it, mounts on their inner sides. */
+function plateBars(
+  { width, barWidth: w, mountFront, mountBack, carriers, snap }: Frame,
+  end: number,
+  moving: (from: Spot, to: Spot) => object,
+): Record<string, object> {
+  const across = (y: number) => moving([end, y], [width - end, y]);
+  const off = w / 2 + snap(MOUNT_TO_ARM);
+  return {
+    ...(carriers[0] === "plate-front" ? { "plate-front": across(mountFront - off) } : {}),
+    ...(carriers[1] === "plate-back" ? { "plate-back": across(mountBack + off) } : {}),
   };
 }
 

@@ -1,5 +1,5 @@
 import { stageParts } from "../../build/stage-parts.ts";
-import { count } from "../../core/diagnostic.ts";
+import { count, type Level } from "../../core/diagnostic.ts";
 import { readYaml } from "../../presets/read.ts";
 import { readStagePreset, type StagePreset } from "../../presets/stage-preset.ts";
 import { UNCALIBRATED } from "../../printing/printer.ts";
@@ -16,11 +16,13 @@ import { type Attempt, frameOf, type Spot } from "./starter-plan.ts";
 export interface Starter {
   readonly text: string;
   readonly errors: number;
+  /** What is told besides, that of a printer nobody has measured left out. */
+  readonly warnings: number;
 }
 
 /** Machines that are worked out whole before the best of them is taken; belts alone are tried much faster. */
 const MOST_WHOLE = 8;
-const INSETS = [0, 10, 20, 30, 40, 50, 60, 75, 90, 105, 120];
+const INSETS = [0, 10, 20, 30, 40, 50, 60, 75, 90, 105, 120, 135, 150, 170, 190];
 const OUT = [35, 40, 45, 50, 55, 60, 30, 70, 80, 90, 100];
 const ALONG = [0.5, 0.4, 0.6];
 
@@ -35,10 +37,11 @@ export function starterStage(answers: Answers, place: Place): Starter {
     const text = stageText(answers, attempt, place);
     const preset = readStagePreset(readYaml(place.file, text)).value;
     if (preset === undefined || !beltsFit(preset)) continue;
-    const errors = errorsOf(preset);
-    if (best === undefined || errors < best.errors) best = { text, errors };
+    const { error: errors, warning: warnings } = faultsOf(preset);
+    if (best === undefined || errors < best.errors || (errors === best.errors && warnings < best.warnings))
+      best = { text, errors, warnings };
     whole++;
-    if (errors === 0 || whole === MOST_WHOLE) break;
+    if (errors + warnings === 0 || whole === MOST_WHOLE) break;
   }
   return best ?? withoutBelt(answers, place);
 }
@@ -55,6 +58,8 @@ function motorFits(answers: Answers, attempt: Attempt): boolean {
   const frame = frameOf(answers);
   const [x, y] = driveOf(frame, answers, attempt).motor.at as Spot;
   const least = frame.barWidth + MOTOR_ROOM;
+  // Screws that stand in the middle carry nothing at the corners.
+  if (frame.barWidth + attempt.inset > 0.35 * frame.width) return false;
   return Math.min(x, frame.width - x, y, frame.depth - y) >= least;
 }
 
@@ -63,10 +68,10 @@ function beltsFit({ plan }: StagePreset): boolean {
   return [...drive.diagnostics, ...solveLoops(plan, drive.pulleys).diagnostics].every(({ level }) => level === "note");
 }
 
-function errorsOf({ plan }: StagePreset): number {
+function faultsOf({ plan }: StagePreset): Record<Level, number> {
   const stage = deriveStage(plan, () => UNCALIBRATED);
-  const parts = stageParts(stage, () => ({ printer: UNCALIBRATED, calibrated: false }), "");
-  return count([...stage.diagnostics, ...parts.flatMap(({ designed }) => designed.diagnostics)]).error;
+  const parts = stageParts(stage, () => ({ printer: UNCALIBRATED, calibrated: true }), "");
+  return count([...stage.diagnostics, ...parts.flatMap(({ designed }) => designed.diagnostics)]);
 }
 
 /** No belt of the usual lengths fits: the first attempt is written all the same, and what is wrong is told by check. */
@@ -74,5 +79,6 @@ function withoutBelt(answers: Answers, place: Place): Starter {
   const first = attempts(answers).find((one) => motorFits(answers, one));
   const text = stageText(answers, first ?? { inset: 0, out: 35, along: 0.5 }, place);
   const preset = readStagePreset(readYaml(place.file, text)).value;
-  return { text, errors: preset === undefined ? 1 : Math.max(1, errorsOf(preset)) };
+  const { error, warning } = preset === undefined ? { error: 1, warning: 0 } : faultsOf(preset);
+  return { text, errors: Math.max(1, error), warnings: warning };
 }

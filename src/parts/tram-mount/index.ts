@@ -38,7 +38,7 @@ export const tramMount = defineFamily({
   cautions: ({ given }) => [
     "not-lifting-gear",
     "springs",
-    ...(given.plateTemperature > 50 ? (["hot-surface", "mains", "softens"] as const) : []),
+    ...(given.plateTemperature > 50 ? (["hot-surface", "heater-supply", "softens"] as const) : []),
     ...fumes(given.material.key),
     "own-responsibility",
   ],

@@ -1,6 +1,6 @@
 import * as z from "zod";
 import { LIMITS, metaOf, type ParameterMeta, TABLE_OF } from "../../core/parameter.ts";
-import { INSIDE, type Kind, unitsOf } from "../../core/quantity.ts";
+import { INSIDE, type Kind, shownUnitsOf } from "../../core/quantity.ts";
 import { NUMBER_PATTERN, quantityPattern } from "../../core/quantity-pattern.ts";
 import type { Table } from "../../core/table.ts";
 import type { JsonSchema } from "./json-schema.ts";
@@ -50,7 +50,7 @@ export function described(schema: z.ZodType): string | undefined {
 
 /** Returns the schema of a quantity: a number, or text with a unit. */
 export function quantitySchema(kind: Kind): JsonSchema {
-  const description = `a ${kind} in ${INSIDE[kind]}, or text with a unit: ${unitsOf(kind).join(", ")}`;
+  const description = `a ${kind} in ${INSIDE[kind]}, or text with a unit: ${shownUnitsOf(kind).join(", ")}`;
   return { description, type: ["number", "string"], pattern: quantityPattern(kind) };
 }
 

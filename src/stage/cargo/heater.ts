@@ -6,6 +6,7 @@ import { stuckTemperature } from "../../mechanics/stuck-temperature.ts";
 import { warmUp } from "../../mechanics/warm-up.ts";
 import { wattDensity } from "../../mechanics/watt-density.ts";
 import { above, below } from "../../parts/check.ts";
+import { colderThanAir } from "../../parts/heat.ts";
 import type { Material } from "../../printing/materials.ts";
 import type { Fact, Topic } from "../fact.ts";
 import { rounded } from "../parts/bar-frame.ts";
@@ -31,14 +32,20 @@ type Heater = NonNullable<Plan["plate"]["heater"]>;
 export function heater(stage: SharedStage): Topic {
   const { plan } = stage;
   const own = plan.plate.heater;
-  if (own === undefined) return { sections: [], diagnostics: [] };
+  const cold = coldPlate(plan);
+  if (own === undefined) return { sections: [], diagnostics: cold };
   const density = densityOf(own);
   const warm = warmUpOf(plan, own);
   const stuck = stuckOf(stage, own, warm.loss);
   return {
     sections: [{ title: "Heater", facts: [...density.facts, ...warm.facts, ...stuck.facts] }],
-    diagnostics: [...density.diagnostics, ...warm.diagnostics, ...stuck.diagnostics],
+    diagnostics: [...cold, ...density.diagnostics, ...warm.diagnostics, ...stuck.diagnostics],
   };
+}
+
+function coldPlate({ plate: { temperature, ambient } }: Plan): Diagnostic[] {
+  const set = `temperature: ${ambient} °C or more, or ambient: as it is there`;
+  return told("plate-colder-than-air", ["plate", "temperature"], colderThanAir(temperature, ambient, set));
 }
 
 interface Found {

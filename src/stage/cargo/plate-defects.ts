@@ -1,4 +1,5 @@
 import type { Defect } from "../../core/defects.ts";
+import { WHY_COLD } from "../../parts/heat.ts";
 
 /** What can be wrong with plate, heater, mounts, arms and carriages of a stage. */
 export const PLATE_DEFECTS = {
@@ -78,6 +79,12 @@ export const PLATE_DEFECTS = {
     what: "the heater does not bring the plate to its temperature, or takes over 20 minutes",
     why: "the print does not stick, or every print starts with a long wait",
     set: "power: of a stronger heater, or a cooler plate",
+    excusable: true,
+  },
+  "plate-colder-than-air": {
+    what: "the plate is to be colder than the air round it",
+    why: WHY_COLD,
+    set: "temperature: at least that of the air, or ambient: as it is there",
     excusable: true,
   },
   "stuck-heater-overheats-plate": {

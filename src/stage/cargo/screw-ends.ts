@@ -41,7 +41,10 @@ export function screwEnds(stage: SharedStage, own: ScrewDrive): Ends {
   const whirl = whirlOf(stage, own, highest, over - (plan.travel.nut - seat));
   const inputs = { frame: FRAME_EXPANSION, screw: STEEL.expansion, length: own.plan.length, warming: WARMING };
   const play = worked(screwFloat, inputs, {
-    play: [`screw.${name}.float`, `screw ${name}: play that its free end needs, frame ${WARMING} K warmer or colder`],
+    play: [
+      `screw.${name}.float`,
+      `screw ${name}: play along it that its ${floating(own, pushed)} needs, frame ${WARMING} K warmer or colder`,
+    ],
   });
   return {
     facts: [...column.facts, ...whirl.facts, ...play.facts],
@@ -53,6 +56,12 @@ export function screwEnds(stage: SharedStage, own: ScrewDrive): Ends {
       ...tooShort(own, highest, own.plan.length - over),
     ],
   };
+}
+
+/** Returns which end must be able to slide: the one that does not carry the thrust. */
+function floating({ plan: { top } }: ScrewDrive, pushed: boolean): string {
+  if (!pushed) return "foot";
+  return top === "free" ? "free upper end" : `${top} upper end`;
 }
 
 function held({ name, plan: { top } }: ScrewDrive, pushed: boolean): Diagnostic[] {

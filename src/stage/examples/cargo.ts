@@ -77,6 +77,7 @@ export const CARGO_EXAMPLES = {
     onStage("error", "plate.heater.power=120 W"),
     onStage("warning", "plate.heater.power=205 W"),
   ],
+  "plate-colder-than-air": [onStage("warning", "plate.temperature=12 °C")],
   "stuck-heater-overheats-plate": [onStage("warning")],
   "stage-tip-sags-with-print": [
     onStage("error", "print=10 kg"),

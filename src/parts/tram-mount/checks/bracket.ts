@@ -1,5 +1,5 @@
 import { above, below, type Finding } from "../../check.ts";
-import { tooHotIn } from "../../heat.ts";
+import { colderThanAir, tooHotIn, WHY_COLD } from "../../heat.ts";
 import type { Derived } from "../derive.ts";
 import { fittings } from "../fittings.ts";
 import type { Parameters } from "../parameters.ts";
@@ -154,3 +154,12 @@ function crushed(given: Parameters, { torqueUsed, torqueAllowed }: Derived): Fin
 /** A floor that is cut away is none, whatever the sum says. */
 const plastic = (thickness: number) =>
   thickness < 0.005 ? "no plastic lies" : `${thickness.toFixed(2)} mm of plastic lie`;
+
+export const colderPlate: MountCheck = {
+  name: "plate-colder-than-air",
+  path: ["plateTemperature"],
+  why: WHY_COLD,
+  trips: { warning: { plateTemperature: 12 } },
+  test: ({ given: { plateTemperature, ambient } }) =>
+    colderThanAir(plateTemperature, ambient, `plateTemperature: ${ambient} °C or more, or ambient: as it is there`),
+};

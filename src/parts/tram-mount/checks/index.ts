@@ -1,5 +1,5 @@
 import { engagementShort, headAbovePlate, noStockLength, threadTooShort, wheelOutOfReach } from "./bolt.ts";
-import { creeps, gapTooSmall, meetsPlate, tooHot, torqueCrushes, wallTooThin } from "./bracket.ts";
+import { colderPlate, creeps, gapTooSmall, meetsPlate, tooHot, torqueCrushes, wallTooThin } from "./bracket.ts";
 import { cannotFloat, slotOffLine, slotTooShort, typesWrong, washerTooSmall } from "./growth.ts";
 import {
   dataDisagrees,
@@ -18,6 +18,7 @@ export const checks: readonly MountCheck[] = [
   slotOffLine,
   mayBuckle,
   tooHot,
+  colderPlate,
   headAbovePlate,
   wheelOutOfReach,
   typesWrong,

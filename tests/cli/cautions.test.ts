@@ -1,0 +1,37 @@
+import { readFileSync } from "node:fs";
+import { expect, test } from "vitest";
+import { CAUTIONS, forSupply } from "../../src/parts/cautions.ts";
+import { folderWith, run } from "./program.ts";
+
+const PLAN = readFileSync("presets/stages/glaze-shelf.yaml", "utf8").replace(/^printers?: .*\n(?: {2}.*\n)*/gm, "");
+const told = (err: string) => err.replace(/\s+/g, " ");
+
+// IEC 61140: extra-low voltage ends at 50 V of alternating current.
+test.each([
+  ["24", "heater-low-voltage"],
+  ["50", "heater-low-voltage"],
+  ["120", "mains"],
+] as const)("a plate heated at %s V is told what fits that voltage, and nothing of the other", (volts, name) => {
+  expect(forSupply(["springs", "heater-supply"], Number(volts))).toEqual(["springs", name]);
+  const folder = folderWith({ "plan.yaml": PLAN.replace(/volts: \d+/, `volts: ${volts}`) });
+  const { err } = run(["check", "plan.yaml"], folder);
+  expect(told(err)).toContain(`caution: ${CAUTIONS[name]}`);
+  for (const other of ["heater-low-voltage", "mains", "heater-supply"] as const)
+    if (other !== name) expect(told(err)).not.toContain(CAUTIONS[other]);
+});
+
+test("a mount by itself does not know the voltage, and is told both", () => {
+  const { err } = run(["check", "tram-mount"]);
+  expect(told(err)).toContain(CAUTIONS["heater-supply"]);
+});
+
+test("-q counts the cautions and says where they stand; without a part there is none", () => {
+  const folder = folderWith({ "a.yaml": "format: 1\npart: tram-mount\n", "b.yaml": "format: 1\npart: none\n" });
+  const checked = run(["check", "a.yaml", "-q"], folder);
+  expect(checked.err).toMatch(/^\d cautions for your safety, which tramwright check without -q tells$/m);
+  expect(checked.err).not.toContain("caution: ");
+  const made = run(["make", "a.yaml", "-q"], folder);
+  expect(made.err).toContain("cautions for your safety, which the sheet of each part (.md) tells");
+  expect(readFileSync(`${folder}/out/a.md`, "utf8")).toContain(`- ${CAUTIONS.springs}`);
+  expect(run(["check", "b.yaml", "-q"], folder).err).not.toContain("caution");
+});

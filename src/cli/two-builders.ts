@@ -26,11 +26,13 @@ export function twoBuilders(
   return {
     carve: async (works, heard) => {
       const done = new Set<number>();
+      const step = () => progress?.(`building ${Math.min(done.size + 1, works.length)} of ${works.length} bodies`);
       const hear = (index: number, carved: Carved) => {
         done.add(index);
-        progress?.(`built ${done.size} of ${works.length} bodies`);
+        step();
         heard(index, carved);
       };
+      step();
       await answered(second, { works }, (answer) => {
         if ("carved" in answer) hear(answer.index, answer.carved);
       });

@@ -57,8 +57,6 @@ describe("what new writes", () => {
   });
 
   test.each([
-    ["the usual answers", []],
-    ["two screws in mm", ["--screws", "2"]],
     ["four screws on larger bar", ["--screws", "4", "--bar", "30x30 slot 8"]],
     ["two belts in inches", ["--units", "in", "--loops", "2"]],
     ["other sizes", ["--units", "in", "--screws", "2", "--plate", "300 mm x 9 in", "--lift", "6 1/2"]],

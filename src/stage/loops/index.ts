@@ -23,9 +23,14 @@ import { stripOf } from "./strips.ts";
 export function solveLoops(plan: Plan, pulleys: readonly MotorPulley[]): Topic & Loops {
   return solvedLoops(plan, pulleys, (own) => {
     // Ways out are tried by solving the loops of the changed plan; those of that plan are not tried in turn.
-    const solve = (changed: Plan) => solvedLoops(changed, pulleys, () => () => 0).diagnostics;
+    const solve = (changed: Plan) => loopsAlone(changed, pulleys).diagnostics;
     return outcomeOf(own, solve);
   });
+}
+
+/** Returns the same for whoever only asks whether they fit: no ways out are looked for. */
+export function loopsAlone(plan: Plan, pulleys: readonly MotorPulley[]): Topic & Loops {
+  return solvedLoops(plan, pulleys, () => undefined);
 }
 
 interface Loops {
@@ -50,7 +55,11 @@ function outcomeOf(plan: Plan, solve: (plan: Plan) => readonly Diagnostic[]): Ou
 /** How it is told that no loop fits. */
 const UNBOUGHT: readonly string[] = ["no-stock-loop-within-slide", "slide-disturbs-other-loop"];
 
-function solvedLoops(plan: Plan, pulleys: readonly MotorPulley[], trying: (plan: Plan) => Outcome): Topic & Loops {
+function solvedLoops(
+  plan: Plan,
+  pulleys: readonly MotorPulley[],
+  trying: (plan: Plan) => Outcome | undefined,
+): Topic & Loops {
   const outcome = trying(plan);
   const setups = Object.entries(plan.loops).map(([name, loop]) => setupOf(plan, name, loop));
   const ordered = setups.map(inOrder);

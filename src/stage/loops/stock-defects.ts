@@ -17,7 +17,7 @@ const END = 0.2;
 const DISTURBED = 0.3;
 
 /** Returns what is wrong with the length of a loop, its stock and its slide; `outcome` tries a changed plan. */
-export function stockDefects(plan: Plan, solved: SolvedLoop, outcome: Outcome): Diagnostic[] {
+export function stockDefects(plan: Plan, solved: SolvedLoop, outcome: Outcome | undefined): Diagnostic[] {
   const { ordered, chosen, nodes } = solved;
   const { name, plan: loop } = ordered;
   const path = ["loops", name];
@@ -38,7 +38,7 @@ export function stockDefects(plan: Plan, solved: SolvedLoop, outcome: Outcome): 
 }
 
 /** A loop that may fit once its tolerance is stated is told to want that; one that would not even then, both. */
-function unbought(plan: Plan, solved: SolvedLoop, outcome: Outcome): Diagnostic[] {
+function unbought(plan: Plan, solved: SolvedLoop, outcome: Outcome | undefined): Diagnostic[] {
   const { ordered, before, slide, belt } = solved;
   const { name, plan: loop } = ordered;
   const usual = toleranceOf(loop, belt.length);
@@ -58,7 +58,7 @@ function unbought(plan: Plan, solved: SolvedLoop, outcome: Outcome): Diagnostic[
   return [vague, ...unfitting(plan, { ...solved, ordered: { ...ordered, plan: stated }, tried }, outcome)];
 }
 
-function unfitting(plan: Plan, solved: SolvedLoop, outcome: Outcome): Diagnostic[] {
+function unfitting(plan: Plan, solved: SolvedLoop, outcome: Outcome | undefined): Diagnostic[] {
   const { ordered, led, tried, slide, belt } = solved;
   const { name, plan: loop } = ordered;
   const around = belt.length;

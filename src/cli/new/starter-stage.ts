@@ -20,7 +20,7 @@ export interface Starter {
   readonly warnings: number;
 }
 
-/** Machines that are worked out whole before the best is taken, with and without errors; belts alone are tried faster. */
+/** Machines that are worked out whole before the best is taken, with errors and without; belts alone take less. */
 const MOST_WHOLE = 8;
 const MOST_SOUND = 3;
 const INSETS = [0, 10, 20, 30, 40, 50, 60, 75, 90, 105, 120, 135, 150, 170, 190];

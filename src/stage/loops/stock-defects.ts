@@ -16,8 +16,8 @@ const END = 0.2;
 /** Change of another loop's length, mm per mm of slide, above which the slide disturbs it. */
 const DISTURBED = 0.3;
 
-/** Returns what is wrong with the length of a loop, its stock and its slide; `outcome` tries a changed plan. */
-export function stockDefects(plan: Plan, solved: SolvedLoop, outcome: Outcome): Diagnostic[] {
+/** Returns what is wrong with the length of a loop, its stock and its slide; `outcome` tries a changed plan, if any is to be. */
+export function stockDefects(plan: Plan, solved: SolvedLoop, outcome: Outcome | undefined): Diagnostic[] {
   const { ordered, chosen, nodes } = solved;
   const { name, plan: loop } = ordered;
   const path = ["loops", name];
@@ -38,7 +38,7 @@ export function stockDefects(plan: Plan, solved: SolvedLoop, outcome: Outcome): 
 }
 
 /** A loop that may fit once its tolerance is stated is told to want that; one that would not even then, both. */
-function unbought(plan: Plan, solved: SolvedLoop, outcome: Outcome): Diagnostic[] {
+function unbought(plan: Plan, solved: SolvedLoop, outcome: Outcome | undefined): Diagnostic[] {
   const { ordered, before, slide, belt } = solved;
   const { name, plan: loop } = ordered;
   const usual = toleranceOf(loop, belt.length);
@@ -58,13 +58,13 @@ function unbought(plan: Plan, solved: SolvedLoop, outcome: Outcome): Diagnostic[
   return [vague, ...unfitting(plan, { ...solved, ordered: { ...ordered, plan: stated }, tried }, outcome)];
 }
 
-function unfitting(plan: Plan, solved: SolvedLoop, outcome: Outcome): Diagnostic[] {
+function unfitting(plan: Plan, solved: SolvedLoop, outcome: Outcome | undefined): Diagnostic[] {
   const { ordered, led, tried, slide, belt } = solved;
   const { name, plan: loop } = ordered;
   const around = belt.length;
   const [nearest] = [...tried].sort((a, b) => Math.abs(a.loop.length - around) - Math.abs(b.loop.length - around));
   const reason = nearest === undefined ? "none lies within 4 % of it" : `${nameOf(nearest)}: ${nearest.lost}`;
-  const cures = stockCures(plan, solved, outcome);
+  const cures = outcome === undefined ? [] : stockCures(plan, solved, outcome);
   const set = cures.length === 0 ? "other places for the nodes" : cures.join("; or ");
   const says = `no stock loop fits the ${around.toFixed(2)} mm round ${name}; ${reason}`;
   const path = ["loops", name, ...(slide === undefined ? [] : ["slide"])];

@@ -18,8 +18,6 @@ import { NOTICE } from "./markdown.ts";
 type Change = Readonly<Record<string, unknown>>;
 
 const LEVELS: readonly Level[] = ["error", "warning", "note"];
-const UNBUILT =
-  "No plan shows it: in every one that is known something else is told before. Tests try the rule on two bodies.";
 
 /** Returns the page of every message: what it means, and a bad example with what is printed of it. */
 export function messagesPage(): string {
@@ -62,14 +60,7 @@ function excuse({ excusable }: Defect, file: string): string {
 }
 
 function entry(name: string, defect: Defect, excused: string, examples: readonly ShownExample[]): string[] {
-  return [
-    "",
-    `### ${name}`,
-    "",
-    ...told(defect),
-    excused,
-    ...(examples.length === 0 ? ["", UNBUILT] : examples.flatMap(exampleLines)),
-  ];
+  return ["", `### ${name}`, "", ...told(defect), excused, ...examples.flatMap(exampleLines)];
 }
 
 function exampleLines({ level, from, lines, told: message, built, brings = [] }: ShownExample): string[] {

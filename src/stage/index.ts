@@ -29,7 +29,8 @@ export function deriveStage(plan: Plan, printer: PrinterOf, unread: Unread = [])
   return withCures(deriveOnce(plan, printer, unread), (changed) => deriveOnce(changed, printer, unread), printer);
 }
 
-function deriveOnce(plan: Plan, printer: PrinterOf, unread: Unread): Stage {
+/** Returns the same without the ways out of feet that cannot be built, which take most of the time where there are any. */
+export function deriveOnce(plan: Plan, printer: PrinterOf, unread: Unread = []): Stage {
   const strangers = wrongReferences(plan, unread);
   const doubts = doubtsOf(plan, strangers, unread);
   // A screw that stands where no foot can reach it was measured or typed wrong.

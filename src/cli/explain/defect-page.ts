@@ -31,7 +31,7 @@ export function defectPages(name: string): Page[] {
             )
           : [`excuse  none: accept: in a ${file} does not lift it`]),
         ...(more === undefined ? [] : hanging("more    ", more)),
-        ...(examples.length === 0 ? hanging("example ", NO_EXAMPLE) : examples.flatMap(exampleLines)),
+        ...examples.flatMap(exampleLines),
       ],
       data: { kind: "defect", name, ...defect, examples: examples.map(exampleData) },
     },
@@ -66,9 +66,6 @@ function refusalPage(name: keyof typeof CALCULATION_DEFECTS): Page {
     data: { kind: "refusal", name, what, why, set, example: { of, given, message: outcome.defect ?? null } },
   };
 }
-
-const NO_EXAMPLE =
-  "none as a plan: in every one that is known something else is told before; tests try the rule on two bodies";
 
 function exampleLines({ level, from, lines, told: message, built, brings = [] }: ShownExample): string[] {
   return [

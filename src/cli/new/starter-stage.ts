@@ -4,8 +4,8 @@ import { readYaml } from "../../presets/read.ts";
 import { readStagePreset, type StagePreset } from "../../presets/stage-preset.ts";
 import { UNCALIBRATED } from "../../printing/printer.ts";
 import { motorPulleys } from "../../stage/feet/motor-pulleys.ts";
-import { deriveStage } from "../../stage/index.ts";
-import { loopsAlone } from "../../stage/loops/index.ts";
+import { deriveOnce } from "../../stage/index.ts";
+import { loopsAreSound } from "../../stage/loops/index.ts";
 import type { Answers } from "./answers.ts";
 import type { Place } from "./part-text.ts";
 import { stageText } from "./stage-text.ts";
@@ -68,11 +68,11 @@ function motorFits(answers: Answers, attempt: Attempt): boolean {
 
 function beltsFit({ plan }: StagePreset): boolean {
   const drive = motorPulleys(plan);
-  return [...drive.diagnostics, ...loopsAlone(plan, drive.pulleys).diagnostics].every(({ level }) => level === "note");
+  return drive.diagnostics.every(({ level }) => level === "note") && loopsAreSound(plan, drive.pulleys);
 }
 
 function faultsOf({ plan }: StagePreset): Record<Level, number> {
-  const stage = deriveStage(plan, () => UNCALIBRATED);
+  const stage = deriveOnce(plan, () => UNCALIBRATED);
   const parts = stageParts(stage, () => ({ printer: UNCALIBRATED, calibrated: true }), "");
   return count([...stage.diagnostics, ...parts.flatMap(({ designed }) => designed.diagnostics)]);
 }

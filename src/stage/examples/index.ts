@@ -18,8 +18,21 @@ export const STAGE_EXAMPLES = {
       "bars.beam={ bar: 20x20 slot 6, from: [380, 25, 225], to: [380, 88, 225] }",
     ),
   ],
-  // No plan is known in which nothing else is wrong before it; the rule is tried on two bodies of its own.
-  "belt-too-near-bracket": [],
+  "belt-too-near-bracket": [
+    onceBuilt(
+      "error",
+      "foot-b and belt low leave 0.90 mm of air between them, under 1 mm",
+      "motor.at=[700, 87]",
+      "motor.torque=0.1 N m",
+      "screws.B.foot.thrust=pulley",
+      "loops.low={ nodes: [motor, A], slide: { direction: 0 }, tension: 6.5 N, stock: [1158] }",
+      "loops.high.nodes=[motor, B, C, press]",
+      "loops.high.slide={ node: press, direction: 45, from: -20, to: 20 }",
+      "loops.high.tension=6.5 N",
+      "loops.high.stock=[1174]",
+      "idlers.press.at=[560, 248]",
+    ),
+  ],
   "stage-meets-foot": [
     onceBuilt(
       "error",

@@ -21,16 +21,14 @@ import { stripOf } from "./strips.ts";
 
 /** Returns the loops of the machine in plan: order of the nodes, lengths, stock, wraps, gaps. */
 export function solveLoops(plan: Plan, pulleys: readonly MotorPulley[]): Topic & Loops {
-  return solvedLoops(plan, pulleys, (own) => {
-    // Ways out are tried by solving the loops of the changed plan; those of that plan are not tried in turn.
-    const solve = (changed: Plan) => loopsAlone(changed, pulleys).diagnostics;
-    return outcomeOf(own, solve);
-  });
+  // Ways out are tried by solving the loops of the changed plan; those of that plan are not tried in turn.
+  const solve = (changed: Plan) => solvedLoops(changed, pulleys, undefined).diagnostics;
+  return solvedLoops(plan, pulleys, outcomeOf(plan, solve));
 }
 
-/** Returns the same for whoever only asks whether they fit: no ways out are looked for. */
-export function loopsAlone(plan: Plan, pulleys: readonly MotorPulley[]): Topic & Loops {
-  return solvedLoops(plan, pulleys, () => undefined);
+/** Returns whether nothing louder than a note is told of the loops; it takes less time than the ways out do. */
+export function loopsAreSound(plan: Plan, pulleys: readonly MotorPulley[]): boolean {
+  return solvedLoops(plan, pulleys, undefined).diagnostics.every(({ level }) => level === "note");
 }
 
 interface Loops {
@@ -55,12 +53,8 @@ function outcomeOf(plan: Plan, solve: (plan: Plan) => readonly Diagnostic[]): Ou
 /** How it is told that no loop fits. */
 const UNBOUGHT: readonly string[] = ["no-stock-loop-within-slide", "slide-disturbs-other-loop"];
 
-function solvedLoops(
-  plan: Plan,
-  pulleys: readonly MotorPulley[],
-  trying: (plan: Plan) => Outcome | undefined,
-): Topic & Loops {
-  const outcome = trying(plan);
+/** Without an `outcome` no ways out are looked for. */
+function solvedLoops(plan: Plan, pulleys: readonly MotorPulley[], outcome: Outcome | undefined): Topic & Loops {
   const setups = Object.entries(plan.loops).map(([name, loop]) => setupOf(plan, name, loop));
   const ordered = setups.map(inOrder);
   const loops = solveTogether(ordered.filter((loop) => "nominal" in loop));

@@ -64,7 +64,7 @@ function unfitting(plan: Plan, solved: SolvedLoop, outcome: Outcome | undefined)
   const around = belt.length;
   const [nearest] = [...tried].sort((a, b) => Math.abs(a.loop.length - around) - Math.abs(b.loop.length - around));
   const reason = nearest === undefined ? "none lies within 4 % of it" : `${nameOf(nearest)}: ${nearest.lost}`;
-  const cures = stockCures(plan, solved, outcome);
+  const cures = outcome === undefined ? [] : stockCures(plan, solved, outcome);
   const set = cures.length === 0 ? "other places for the nodes" : cures.join("; or ");
   const says = `no stock loop fits the ${around.toFixed(2)} mm round ${name}; ${reason}`;
   const path = ["loops", name, ...(slide === undefined ? [] : ["slide"])];

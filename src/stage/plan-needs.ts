@@ -1,4 +1,5 @@
 import { STOCK_LENGTHS } from "../catalogue/bolt-lengths.ts";
+import { plainWasherName } from "../catalogue/washer-name.ts";
 import { isRefusal } from "../core/calculation.ts";
 import { tidy } from "../core/rounding.ts";
 import { motorBoltWindow } from "../mechanics/motor-bolt-window.ts";
@@ -55,7 +56,7 @@ function motorScrews({ motor }: Plan): Need[] {
   const item = length === undefined ? `${screw} cap screw, length as measured` : `${screw} x ${length} cap screw`;
   return [
     { item, count: MOTOR_SCREWS, usedBy: ["motor"], note },
-    { item: `${screw} washer`, count: MOTOR_SCREWS, usedBy: ["motor"] },
+    { item: plainWasherName(screw), count: MOTOR_SCREWS, usedBy: ["motor"] },
   ];
 }
 
@@ -71,7 +72,7 @@ function axleNeeds({ plan, sections }: Stage): Need[] {
     return [
       { item: `${thread} bolt, axle of an idler`, count: 1, usedBy, note },
       { item: `${thread} nut`, count: 1, usedBy },
-      { item: `${thread} washer`, count: 1, usedBy },
+      { item: plainWasherName(thread), count: 1, usedBy },
     ];
   });
 }

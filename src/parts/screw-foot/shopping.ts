@@ -1,4 +1,5 @@
 import { SET_SCREWS } from "../../catalogue/set-screws.ts";
+import { plainWasherName, washerName } from "../../catalogue/washer-name.ts";
 import { nominal } from "../../core/item.ts";
 import { tidy } from "../../core/rounding.ts";
 import { findRow } from "../../core/table.ts";
@@ -30,12 +31,12 @@ export function hardware({ given, derived }: Foot): HardwareLine[] {
     ...(given.thrust === "collar" ? [{ item: collarToBuy(given, derived), count: 1 }] : []),
     ...shimLines(bearing, derived.shim),
     { item: `${bolt.thread} x ${derived.boltLength} cap screw`, count: bolts, note: `to the ${given.bar.key} bar` },
-    { item: `${bolt.thread} washer ${bolt.washerDiameter} x ${bolt.washerThickness}`, count: bolts },
+    { item: washerName(bolt.thread, { outside: bolt.washerDiameter, thickness: bolt.washerThickness }), count: bolts },
     { item: `slot nut ${bolt.thread} for ${given.bar.key}${nutLength(given, derived)}`, count: bolts },
     ...(bridged
       ? [
           { item: "M4 x 25 cap screw", count: 4 },
-          { item: "M4 washer 9 x 0.8", count: 4 },
+          { item: plainWasherName("M4"), count: 4 },
           { item: "M4 nut", count: 4 },
         ]
       : []),

@@ -1,4 +1,5 @@
 import { THREADS } from "../../catalogue/threads.ts";
+import { washerName } from "../../catalogue/washer-name.ts";
 import { row } from "../../core/table.ts";
 import { fumes } from "../cautions.ts";
 import { defineFamily } from "../define-family.ts";
@@ -33,7 +34,7 @@ export const thumbWheel = defineFamily({
   hardware: ({ given }) => [
     { item: `${given.bolt} ${given.lockNut ? "lock nut" : "nut"}`, count: given.count, note: "drawn into the pocket" },
     {
-      item: `${given.bolt} large washer ${washerOf(given).outside} x ${washerOf(given).thickness}`,
+      item: washerName(given.bolt, washerOf(given)),
       count: given.count,
       note: "slides on the bracket's underside",
     },

@@ -1,4 +1,5 @@
 import { METALS } from "../../catalogue/metals.ts";
+import { washerName } from "../../catalogue/washer-name.ts";
 import { isRefusal } from "../../core/calculation.ts";
 import { row } from "../../core/table.ts";
 import { thermalGrowth } from "../../mechanics/thermal-growth.ts";
@@ -13,20 +14,19 @@ export function hardware(each: Mount): HardwareLine[] {
   const subject = subjectOf(each);
   const { given, derived, parts } = subject;
   const { count } = given;
-  const washer = (outside: number, thickness: number) => `${parts.bolt} washer ${outside} x ${thickness}`;
   const { mount, heatWasher } = parts;
   return [
     { item: tramBolt(subject), count, note: given.joint === "tapped-plate" ? "from below" : "head sunk in the plate" },
-    { item: washer(heatWasher.outside, heatWasher.thickness), count, note: "between spring and plate, steel" },
+    { item: washerName(parts.bolt, heatWasher), count, note: "between spring and plate, steel" },
     { item: `compression spring ${given.spring?.key ?? springName(subject)}`, count },
     {
-      item: washer(derived.springWasherOutside, derived.springWasherThickness),
+      item: washerName(parts.bolt, { outside: derived.springWasherOutside, thickness: derived.springWasherThickness }),
       count,
       note: "under the spring, steel",
     },
     ...below(subject).map((line) => ({ ...line, count })),
     { item: `${mount.bolt} x ${derived.mountLength} cap screw`, count: 2 * count, note: `to the ${given.bar.key} bar` },
-    { item: `${mount.bolt} washer ${mount.washer.outside} x ${mount.washer.thickness}`, count: 2 * count },
+    { item: washerName(mount.bolt, mount.washer), count: 2 * count },
     { item: `slot nut ${mount.bolt} for ${given.bar.key}`, count: 2 * count },
   ];
 }
@@ -45,7 +45,7 @@ function springName({ parts }: Subject): string {
 function below({ given, parts }: Subject): Omit<HardwareLine, "count">[] {
   const { bolt, sliderWasher } = parts;
   const nut = `${bolt} ${given.lockNut ? "lock nut" : "nut"}`;
-  const slider = { item: `${bolt} washer ${sliderWasher.outside} x ${sliderWasher.thickness}`, note: "slides below" };
+  const slider = { item: washerName(bolt, sliderWasher), note: "slides below" };
   switch (given.joint) {
     case "thumb-wheel":
       // Nut and washer stand on the wheel's own list.

@@ -1,3 +1,4 @@
+import { washerName } from "../../catalogue/washer-name.ts";
 import { boltTorque } from "../../printing/printer.ts";
 import type { Case, Companion, HardwareLine } from "../family.ts";
 import { armsAt, grooves } from "./derive/arms.ts";
@@ -26,14 +27,12 @@ export function hardware(each: Carriage): HardwareLine[] {
   const large = far ? fixed + 3 * eccentric : eccentric;
   const line = (item: string, count: number, note?: string): HardwareLine[] =>
     count === 0 ? [] : [{ item, count, ...(note === undefined ? {} : { note }) }];
-  const ring = `${washer.outside} x ${washer.thickness}`;
-  const wide = `${fender.outside} x ${fender.thickness}`;
   const spacers = fixed + (far ? all : 0);
   const between = far ? ", and between spacer and far plate" : "";
   return [
     ...line(`${bolt} x ${derived.boltLength} cap screw`, all, "axles; heads on the outer face"),
-    ...line(`${bolt} washer ${ring}`, plain, far ? "fixed axles, both ends" : "fixed axles, and under every lock nut"),
-    ...line(`${bolt} large washer ${wide}`, large, `under the heads of eccentric axles${between}`),
+    ...line(washerName(bolt, washer), plain, far ? "fixed axles, both ends" : "fixed axles, and under every lock nut"),
+    ...line(washerName(bolt, fender), large, `under the heads of eccentric axles${between}`),
     ...(given.spacerKind === "printed" ? [] : line(spacerName(each), spacers, "metal, all of one length")),
     ...(given.eccentricKind === "printed" ? [] : line(`eccentric ${given.eccentric.key}`, eccentric, HEXAGON)),
     ...(given.shimmed ? line(`shim ring ${given.shim.key}`, 2 * all, "one on each side of a wheel") : []),
@@ -69,7 +68,7 @@ function armLines(each: Carriage): HardwareLine[] {
   if (count === 0) return [];
   return [
     { item: `${armBolt} x ${derived.armBoltLength} cap screw`, count, note: `arms; to ${given.arm.key}` },
-    { item: `${armBolt} washer ${armWasher.outside} x ${armWasher.thickness}`, count, note: "arms" },
+    { item: washerName(armBolt, armWasher), count, note: "arms" },
     { item: `slot nut ${armBolt} for ${given.arm.key}`, count },
   ];
 }

@@ -3,6 +3,7 @@ import { UNCALIBRATED } from "../printing/printer.ts";
 import { type Arguments, last } from "./arguments.ts";
 import { loadPrinter } from "./calibration.ts";
 import { explain } from "./commands/explain.ts";
+import { factNames } from "./explain/fact-page.ts";
 import { EXIT, type Io, trouble } from "./io.ts";
 import { isPlan, load, readTarget, type Target } from "./load.ts";
 import { loadStage, type Machine } from "./load-stage.ts";
@@ -47,8 +48,17 @@ function explainPlan(what: string, target: Target, options: PlanOptions, io: Io)
     io,
   );
   if (machine === undefined) return EXIT.errors;
-  const part = partIn(machine, what);
-  const { json } = options;
+  return explainIn(machine, { what, json: options.json }, io);
+}
+
+/** Explains a name of a machine: a number of its report, or a number of one of its parts. Returns the exit code. */
+export function explainIn(
+  machine: Machine,
+  { what, json }: Pick<PlanOptions, "json"> & { what: string },
+  io: Io,
+): number {
+  // A number of the report that is about a part bears the part's name, as the part's own numbers do: mount-one.stuck.
+  const part = factNames(machine.stage).includes(what.trim()) ? undefined : partIn(machine, what);
   if (part === undefined) return explain({ what, stage: machine.stage, json }, io, UNCALIBRATED);
   const { family, parameters, printer } = part.request;
   const own = what.slice(part.request.name.length + 1);

@@ -106,7 +106,11 @@ function fieldNumber(value: unknown, kind: Kind | undefined): Reading | undefine
 
 function unknownRow<V extends Values>(table: Table<V>, key: string, ctx: z.RefinementCtx, path: string[] = []): never {
   const keys = table.rows.map((row) => row.key);
-  const set = nearest(key, keys) ?? `one of ${keys.slice(0, 12).join(", ")}${keys.length > 12 ? " ..." : ""}`;
+  // Tr8x1,5 inside brackets is Tr8x1 and a 5; 20x40 goes on with its slot.
+  const longer = [" ", "."]
+    .map((next) => key.trim().toLowerCase() + next)
+    .flatMap((start) => keys.filter((one) => one.toLowerCase().startsWith(start)))[0];
+  const set = longer ?? nearest(key, keys) ?? `one of ${keys.slice(0, 12).join(", ")}${keys.length > 12 ? " ..." : ""}`;
   return complain(ctx, `${key} is not in the table of ${table.name}`, { set }, path);
 }
 

@@ -17,9 +17,9 @@ export function editDistance(from: string, to: string): number {
   return last[to.length] ?? 0;
 }
 
-/** Returns the candidate the user most likely meant, or undefined when none is close. */
+/** Returns the candidate the user most likely meant, or undefined when none is close. A decimal comma is a point. */
 export function nearest(word: string, candidates: readonly string[]): string | undefined {
-  const asked = word.toLowerCase();
+  const asked = word.toLowerCase().replace(/(\d),(?=\d)/g, "$1.");
   const ranked = candidates
     .map((candidate) => ({ candidate, distance: editDistance(asked, candidate.toLowerCase()) }))
     .sort((a, b) => a.distance - b.distance);

@@ -3,6 +3,7 @@ import type { Calculation } from "../../core/calculation.ts";
 import { CALCULATIONS } from "../../mechanics/index.ts";
 import { type Fact, marginOf, type Stage } from "../../stage/index.ts";
 import { searchOf } from "../../stage/searches.ts";
+import { factAccount } from "./fact-account.ts";
 import { grid } from "./grid.ts";
 import { hanging } from "./hanging.ts";
 import { steps } from "./number-page.ts";
@@ -13,7 +14,7 @@ import { SOLVER_WORDS, type SolverWords } from "./solver-words.ts";
 /** Returns the page of every number of a machine that has the name: one, since names are unique in it. */
 export function factPages(stage: Stage, name: string): Page[] {
   return stage.sections.flatMap(({ title, facts }) =>
-    facts.filter(({ key }) => key === name).map((fact) => factPage(fact, title)),
+    facts.filter(({ key }) => key === name).map((fact) => factPage(fact, title, factAccount(stage, fact))),
   );
 }
 
@@ -23,7 +24,7 @@ export function factNames(stage: Stage): string[] {
 }
 
 /** Returns a number of a machine as formula, substitution, result, what went in, source and limit. */
-function factPage(fact: Fact, section: string): Page {
+function factPage(fact: Fact, section: string, account: readonly string[] | undefined): Page {
   const { key, label, value, unit, from } = fact;
   const of = CALCULATIONS.find((one) => one.name === from?.calculation);
   const solver = Object.hasOwn(SOLVER_WORDS, from?.calculation ?? "")
@@ -34,11 +35,19 @@ function factPage(fact: Fact, section: string): Page {
       ? worked(fact, of, from)
       : from !== undefined && solver !== undefined
         ? solved(fact, solver, from)
-        : [`  ${shown(value, unit)} ${unit}`.trimEnd(), "", "source  placed or counted: no formula"];
+        : [
+            `  ${shown(value, unit)} ${unit}`.trimEnd(),
+            ...(account === undefined ? ["", "source  placed or counted: no formula"] : []),
+          ];
   return {
     name: key,
     title: `${key}: ${label}`,
-    lines: [...origin, ...limitLines(fact), `block   ${section}`],
+    lines: [
+      ...origin,
+      ...(account === undefined ? [] : ["", ...account, ""]),
+      ...limitLines(fact),
+      `block   ${section}`,
+    ],
     data: { kind: "fact", section, ...fact, margin: marginOf(fact) ?? null, source: (of ?? solver)?.source ?? null },
   };
 }

@@ -117,6 +117,7 @@ export const COMMANDS: Readonly<Record<string, Help>> = {
     options: [
       ["--set key=value", "changes the new plan; with one plan only, what it is compared with"],
       PRINTER,
+      ["-q, --quiet", "less: what to do with each part, and what to buy"],
       MESSAGES,
       ...SHARED,
     ],

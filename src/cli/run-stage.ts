@@ -41,7 +41,13 @@ export async function runCompare(args: Arguments, io: Io, { version, kernelCode 
   const before = machineOf(stageOf(old, args, version, []), io);
   const after = machineOf(stageOf(next ?? old, args, version), io);
   if (before === undefined || after === undefined) return EXIT.errors;
-  return await compare(before, after, { json: args.flags.has("json") }, loadKernel(kernelCode()), io);
+  return await compare(
+    before,
+    after,
+    { json: args.flags.has("json"), quiet: args.flags.has("quiet") },
+    loadKernel(kernelCode()),
+    io,
+  );
 }
 
 function stageOf(plan: string, args: Arguments, version: string, set = args.values.set ?? []): LoadedStage {

@@ -57,11 +57,17 @@ export const temperature = (spec: Spec) => quantity("temperature", spec);
 export const mass = (spec: Spec) => quantity("mass", spec);
 export const power = (spec: Spec) => quantity("power", spec);
 
+/** What a number with a unit behind it is to be without: `, without a unit: 24`; "" for what is none. */
+function withoutUnit(input: unknown): string {
+  const [, amount] = (typeof input === "string" && /^\s*([+-]?\d+(?:\.\d+)?)\s*[a-zµ°%·/]+\s*$/i.exec(input)) || [];
+  return amount === undefined ? "" : `, without a unit: ${amount}`;
+}
+
 /** A whole number, or any number without a unit when `whole` is false. */
 export function plainNumber(spec: Spec & { readonly whole?: boolean }) {
   const range = `${spec.min} to ${spec.max}`;
   return z
-    .number(`expected a number from ${range}`)
+    .number({ error: ({ input }) => `expected a number from ${range}${withoutUnit(input)}` })
     .transform((value, ctx): number => {
       const whole = spec.whole ?? true;
       if (value < spec.min || value > spec.max || (whole && !Number.isInteger(value))) {

@@ -52,7 +52,7 @@ export function colderThanAir(plate: number, ambient: number, set: string): Find
     value: plate,
     unit: "°C",
     warning: ambient,
-    says: (air) => `the plate is to have ${plate} °C, and the air round it ${air} °C`,
+    says: (air) => `the plate is to have ${Number(plate.toPrecision(4))} °C, and the air round it ${air} °C`,
     set,
   });
 }

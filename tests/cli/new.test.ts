@@ -150,7 +150,7 @@ describe("files and words", () => {
     [["new", "stage", "--frame", "20 x 30 cm"], "--frame: 20cm is outside 300 mm to 1100 mm"],
     [
       ["new", "stage", "--frame", "500 x 480", "--plate", "400 x 200"],
-      "the plate needs a frame of at least 600 x 382 mm",
+      "the plate needs a frame of at least 600 x 382 mm; the largest plate for this one is 300 x 298 mm",
     ],
     [
       ["new", "stage", "--plate", "400 x 350", "--frame", "500 x 480"],

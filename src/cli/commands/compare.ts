@@ -19,7 +19,7 @@ interface Row extends Verdict {
 export async function compare(
   before: Machine,
   after: Machine,
-  { json }: { readonly json: boolean },
+  { json, quiet }: { readonly json: boolean; readonly quiet: boolean },
   kernel: Promise<Kernel>,
   io: Io,
 ): Promise<number> {
@@ -31,7 +31,7 @@ export async function compare(
   }
   const buy = purchases(before, after, rows);
   if (json) io.out(JSON.stringify({ parts: rows.map(asData), buy }, undefined, 2));
-  else for (const line of lines(rows, buy)) io.out(line);
+  else for (const line of lines(rows, buy, quiet)) io.out(line);
   return EXIT.done;
 }
 
@@ -72,7 +72,9 @@ function purchases(
 
 const wordsFor = ({ action, shim }: Verdict) => (shim === undefined ? action : `${action} ${shim.toFixed(2)}`);
 
-function lines(rows: readonly Row[], buy: ReturnType<typeof purchases>): string[] {
+const ESTIMATE = "Hours are an estimate, from volume and the flow of the printer's line and layer at 40 mm/s.";
+
+function lines(rows: readonly Row[], buy: ReturnType<typeof purchases>, quiet: boolean): string[] {
   const table = rows.map((row) => [
     row.name,
     wordsFor(row),
@@ -90,7 +92,7 @@ function lines(rows: readonly Row[], buy: ReturnType<typeof purchases>): string[
     ...(table.length === 0 ? [] : grid(["part", "do", ">print h", "old", "new", "why"], table)),
     ...changes.flatMap((words) => hanging("  ", words)),
     ...hanging("", `${plural(kept)} stay, ${plural(printed.length)} to print: about ${total.toFixed(1)} h`),
-    ...hanging("", "Hours are an estimate, from volume and the flow of the printer's line and layer at 40 mm/s."),
+    ...(quiet ? [] : hanging("", ESTIMATE)),
   ];
 }
 

@@ -29,7 +29,7 @@ export function sizeQuestions(given: Given, units: Units): readonly [frame: Ques
       asks: `How large is the frame, width x depth over its outer faces, in ${long}?`,
       hint: "Tape, from outer face to outer face; the posts stand in the middle of left and right.",
       usual: least === undefined ? USUAL[units].frame : words(least, units, Math.ceil),
-      check: (text) => notUnder(frameSize(text, units), least, units),
+      check: (text) => notUnder(frameSize(text, units), least, { units, bar }),
     },
     {
       flag: "plate",
@@ -80,12 +80,20 @@ function words(size: Spot, units: Units, whole: (steps: number) => number): stri
 const inUnits = (size: number, units: Units) =>
   String(units === "mm" ? Math.floor(size + 1e-9) : Math.floor(size / 25.4 / 0.01 + 1e-9) / 100);
 
-function notUnder(checked: Checked<Spot>, least: Spot | undefined, units: Units): Checked<Spot> {
+function notUnder(
+  checked: Checked<Spot>,
+  least: Spot | undefined,
+  { units, bar }: { readonly units: Units; readonly bar: string },
+): Checked<Spot> {
   const value = valueIn(checked);
   if (value === undefined || least === undefined || value.every((one, at) => one >= (least[at] ?? 0) - 1e-6))
     return checked;
   const size = least.map((one) => inUnits(Math.ceil(one), units)).join(" x ");
-  return { wrong: `the plate needs a frame of at least ${size} ${units}` };
+  const most = mostPlate(value, bar, units);
+  const room = most.every((one) => one >= PLATE.min)
+    ? `; the largest plate for this one is ${most.map((one) => inUnits(one, units)).join(" x ")} ${units}`
+    : "";
+  return { wrong: `the plate needs a frame of at least ${size} ${units}${room}` };
 }
 
 function notOver(checked: Checked<Spot>, most: Spot | undefined, units: Units): Checked<Spot> {

@@ -115,7 +115,7 @@ const use = {
     .default([])
     .register(
       z.globalRegistry,
-      several("boxes that other hardware on the bar takes up, from the middle of the plate's wheel side"),
+      several("other hardware on the bar; boxes that it takes up, from the middle of the plate's wheel side"),
     ),
   placeTemperature: temperature({ symbol: "T", meaning: "temperature round the plate", min: -20, max: 150 }).default(
     30,

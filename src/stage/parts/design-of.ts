@@ -57,7 +57,10 @@ function drawn(part: PlacedPart, printer: PrinterOf): string | undefined {
 export function findingsOf({ part, design }: DesignedPart, plan: Plan): readonly Diagnostic[] {
   const checks = FAMILIES.find(({ name }) => name === part.family)?.checks ?? [];
   const judged = applyAcceptance(design.diagnostics, acceptedOf(plan, part.name), { checks });
-  return toldOfPart(judged).map((each) => ({
+  // A plate that is colder than the air round it is told once, of the plate.
+  const cold = plan.plate.temperature < plan.plate.ambient;
+  const own = toldOfPart(judged).filter(({ name }) => !(cold && name === "plate-colder-than-air"));
+  return own.map((each) => ({
     ...each,
     path: placeIn(part, each.path),
     says: `${part.name}: ${each.says}`,

@@ -23,7 +23,9 @@ export const headAbovePlate: MountCheck = {
           unit: "mm",
           error: SUNK,
           says: (limit) =>
-            `the bolt head lies ${derived.headSunk.toFixed(2)} mm below the plate's top, under ${limit} mm`,
+            derived.headSunk < 0
+              ? `the bolt head stands ${(-derived.headSunk).toFixed(2)} mm proud of the plate's top`
+              : `the bolt head lies ${derived.headSunk.toFixed(2)} mm below the plate's top, under ${limit} mm`,
           set:
             derived.headSunk < given.headBelow
               ? "a thicker plate, a thinner bolt, or joint: tapped-plate"

@@ -12,7 +12,12 @@ const stages = readdirSync("presets/stages")
   .filter((file) => file.endsWith(".yaml"))
   .sort()
   .map((file) => join("presets/stages", file));
-const { status } = spawnSync(process.execPath, ["dist/tramwright.cjs", "make", ...presets, ...stages, "-o", "out"], {
-  stdio: "inherit",
-});
+// What an earlier build of the program left there is made anew.
+const { status } = spawnSync(
+  process.execPath,
+  ["dist/tramwright.cjs", "make", ...presets, ...stages, "-o", "out", "--force"],
+  {
+    stdio: "inherit",
+  },
+);
 process.exitCode = status ?? 70;

@@ -39,7 +39,7 @@ export function planBuilds(parts: readonly StagePart[]): BuildPlan {
 export const isBuilt = ({ from, draft }: PartBuild, results: readonly (PieceResult | undefined)[]): boolean =>
   draft.pieces.every((_, index) => results[from + index] !== undefined);
 
-/** Returns the part with its files; `results` are those of the works of its plan, its own among them; `version` is the program's. */
+/** Returns the part with its files; its own works are among the `results`. `version` is the program's. */
 export function builtPart(
   { part, draft, from }: PartBuild,
   results: readonly (PieceResult | undefined)[],

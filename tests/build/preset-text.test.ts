@@ -11,6 +11,7 @@ import { readYaml } from "../../src/presets/read.ts";
 import { presetSchema } from "../../src/presets/schema/preset-schema.ts";
 import { printerSchema } from "../../src/printing/printer.ts";
 import { randomPresets } from "../support/random-presets.ts";
+import { runs } from "../support/thorough.ts";
 
 const options = { set: [], printer: undefined };
 
@@ -65,7 +66,7 @@ describe("the canonical text of a preset", () => {
         good++;
         expectSame(request);
       }),
-      { numRuns: 300, seed: 7 },
+      { numRuns: runs(300), seed: 7 },
     );
     expect(good).toBeGreaterThan(30);
   });

@@ -3,6 +3,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { ALIASES, type Arguments, FLAGS, readArguments, VALUES } from "../../src/cli/arguments.ts";
 import { isTrouble } from "../../src/cli/io.ts";
+import { runs } from "../support/thorough.ts";
 import { run } from "./program.ts";
 
 /** Returns what is read, or the words of the trouble. */
@@ -97,7 +98,7 @@ describe("argument lines", () => {
         both++;
         expect({ ...ours, flags: [...ours.flags].sort() }).toEqual({ ...theirs, flags: [...theirs.flags].sort() });
       }),
-      { numRuns: 3000, seed: 20 },
+      { numRuns: runs(3000), seed: 20 },
     );
     expect(both).toBeGreaterThan(1000);
   });

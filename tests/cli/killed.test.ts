@@ -3,10 +3,11 @@ import { createHash } from "node:crypto";
 import { mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
+import { runs } from "../support/thorough.ts";
 import { fresh, PROGRAM, run } from "./program.ts";
 
-/** TRAMWRIGHT_KILLS=100 tries more of them; each costs about a second of two cores. */
-const RUNS = Number(process.env.TRAMWRIGHT_KILLS ?? 50);
+/** TRAMWRIGHT_KILLS tries as many as are wanted; each costs about a second of two cores. */
+const RUNS = Number(process.env.TRAMWRIGHT_KILLS ?? runs(100, 16));
 
 const PLAN = readFileSync("presets/stages/copy-stand.yaml", "utf8").replace(
   /printer: .*\n/,

@@ -63,7 +63,7 @@ describe.runIf(hasTool("python3"))("at a terminal", () => {
   });
 
   test("Ctrl-C ends a run that waits for what is typed, with 130", () => {
-    const { text } = shown("trap : INT; TOOL check -; echo code $?", fresh(), {}, ["\u0003"]);
+    const { text } = shown("trap : INT; echo ready; TOOL check -; echo code $?", fresh(), {}, ["\u0003"]);
     expect(text).toContain("code 130");
   });
 

@@ -11,6 +11,7 @@ import {
 } from "node:fs";
 import { join } from "node:path";
 import { afterEach, describe, expect, test } from "vitest";
+import { runs } from "../support/thorough.ts";
 import { folderWith, fresh, PROGRAM, run } from "./program.ts";
 
 const GOOD = "format: 1\npart: wheel-spacer\nname: bench\nparameters:\n  length: 1/4 in\n";
@@ -149,7 +150,7 @@ test.skipIf(!existsSync("/dev/full"))("results that cannot be written down: one 
 });
 
 /** How often each way is interrupted; a longer hunt is `killed.test.ts`. */
-const ROUNDS = 3;
+const ROUNDS = runs(3, 1);
 
 /** Sends a signal as soon as the run has begun to write, or after a while, and returns what it ended with. */
 function signalled(

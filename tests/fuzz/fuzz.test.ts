@@ -4,11 +4,12 @@ import { join } from "node:path";
 import { describe, expect, test } from "vitest";
 import { run } from "../cli/program.ts";
 import { dice } from "../outside/random.ts";
+import { runs } from "../support/thorough.ts";
 import { nextCase, seedsIn } from "./seeds.ts";
 import { flawOf } from "./survives.ts";
 
 const SEEDS = seedsIn("presets");
-const CASES = 20_000;
+const CASES = runs(20_000);
 
 describe("files changed by chance", () => {
   test("are answered: no exception, no hang, no name outside the folder, no odd sign in a message", () => {
@@ -33,7 +34,7 @@ describe("files changed by chance", () => {
 
 /** Files of one run of the program. */
 const BATCH = 14;
-const RUNS = 18;
+const RUNS = runs(18, 6);
 /** What the shell may be told: done, errors, usage, files. */
 const CODES = [0, 1, 2, 3];
 

@@ -4,6 +4,7 @@ import { spell, splitCitation } from "../../src/core/bibliography.ts";
 import { type Calculation, isRefusal } from "../../src/core/calculation.ts";
 import { isWords, symbolsOf } from "../../src/core/formula.ts";
 import { CALCULATIONS } from "../../src/mechanics/index.ts";
+import { runs } from "../support/thorough.ts";
 
 type Numbers = Readonly<Record<string, number>>;
 
@@ -77,7 +78,7 @@ describe.each(CALCULATIONS.map((calculation) => [calculation.name, calculation] 
         }
         return Object.keys(calculation.results).every((key) => Number.isFinite(outcome[key]));
       }),
-      { numRuns: 1000, seed: 11 },
+      { numRuns: runs(1000), seed: 11 },
     );
   });
 

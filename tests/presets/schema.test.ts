@@ -12,6 +12,7 @@ import { type JsonSchema, jsonSchemaOf } from "../../src/presets/schema/json-sch
 import { presetSchema, SUBJECTS } from "../../src/presets/schema/preset-schema.ts";
 import { readStagePreset, stageFileSchema } from "../../src/presets/stage-preset.ts";
 import { randomPresets } from "../support/random-presets.ts";
+import { runs } from "../support/thorough.ts";
 
 /** Nothing of a schema may be unknown or half said; only `number or text` is not forbidden. */
 const ajv = new Ajv({ strict: true, allowUnionTypes: true });
@@ -107,7 +108,7 @@ describe("quantities", () => {
         const feet = kind === "length" && /['′’‘]|ft/.test(written);
         expect(fits && (large || feet), `${JSON.stringify(written)}: ${JSON.stringify(reading)}`).toBe(true);
       }),
-      { numRuns: 3000, seed: 5 },
+      { numRuns: runs(3000), seed: 5 },
     );
     expect(Math.min(seen.yes, seen.no)).toBeGreaterThan(300);
   });
@@ -115,7 +116,7 @@ describe("quantities", () => {
 
 describe("random presets", () => {
   /** Ten thousand in all. */
-  const RUNS = Math.ceil(10_000 / SUBJECTS.length);
+  const RUNS = Math.ceil(runs(10_000) / SUBJECTS.length);
 
   test.each(SUBJECTS)("of %s: the schema and the reader agree", (subject) => {
     const seen = { good: 0, bad: 0 };

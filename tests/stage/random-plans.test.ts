@@ -5,9 +5,10 @@ import { deriveStage, type Plan, planSchema, type Stage } from "../../src/stage/
 import { datumFaults } from "../support/datum-check.ts";
 import { printerWith } from "../support/printer.ts";
 import { near, wild } from "../support/random-plans.ts";
+import { runs } from "../support/thorough.ts";
 
 const PRINTER = printerWith();
-const RUNS = { wild: 200, near: 40 };
+const RUNS = { wild: runs(200), near: runs(40) };
 
 /** Returns whether a path leads to something in the plan, or to a key that a thing of the plan could have. */
 function leadsIn(plan: Plan, path: Path): boolean {

@@ -20,8 +20,9 @@ export interface Starter {
   readonly warnings: number;
 }
 
-/** Machines that are worked out whole before the best of them is taken; belts alone are tried much faster. */
+/** Machines that are worked out whole before the best is taken, with errors and without; belts alone take less. */
 const MOST_WHOLE = 8;
+const MOST_SOUND = 3;
 const INSETS = [0, 10, 20, 30, 40, 50, 60, 75, 90, 105, 120, 135, 150, 170, 190];
 const OUT = [35, 40, 45, 50, 55, 60, 30, 70, 80, 90, 100];
 const ALONG = [0.5, 0.4, 0.6];
@@ -33,6 +34,7 @@ const ALONG = [0.5, 0.4, 0.6];
 export function starterStage(answers: Answers, place: Place): Starter {
   let best: Starter | undefined;
   let whole = 0;
+  let sound = 0;
   for (const attempt of attempts(answers).filter((one) => motorFits(answers, one))) {
     const text = stageText(answers, attempt, place);
     const preset = readStagePreset(readYaml(place.file, text)).value;
@@ -41,7 +43,8 @@ export function starterStage(answers: Answers, place: Place): Starter {
     if (best === undefined || errors < best.errors || (errors === best.errors && warnings < best.warnings))
       best = { text, errors, warnings };
     whole++;
-    if (errors + warnings === 0 || whole === MOST_WHOLE) break;
+    if (errors === 0) sound++;
+    if (errors + warnings === 0 || sound === MOST_SOUND || whole === MOST_WHOLE) break;
   }
   return best ?? withoutBelt(answers, place);
 }

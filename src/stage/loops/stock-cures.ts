@@ -21,8 +21,12 @@ interface Cure {
   readonly plan: Plan;
 }
 
-/** Returns the ways out for a loop that nobody sells, each tried; those that bring no new defect come first. */
-export function stockCures(plan: Plan, solved: SolvedLoop, outcome: Outcome): string[] {
+/**
+ * Returns the ways out for a loop that nobody sells, each tried; those that bring no new defect come first. None where
+ * nobody will read them.
+ */
+export function stockCures(plan: Plan, solved: SolvedLoop, outcome: Outcome | undefined): string[] {
+  if (outcome === undefined) return [];
   const cures = [...slideCure(plan, solved), ...moveCure(plan, solved), ...otherLoop(plan, solved)];
   const tried = cures.map((cure) => ({ ...cure, brings: outcome(cure.plan, solved.ordered.name) }));
   return tried

@@ -16,7 +16,7 @@ const END = 0.2;
 /** Change of another loop's length, mm per mm of slide, above which the slide disturbs it. */
 const DISTURBED = 0.3;
 
-/** Returns what is wrong with the length of a loop, its stock and its slide; `outcome` tries a changed plan, if any is to be. */
+/** Returns what is wrong with the length of a loop, its stock and its slide; `outcome` tries a changed plan. */
 export function stockDefects(plan: Plan, solved: SolvedLoop, outcome: Outcome | undefined): Diagnostic[] {
   const { ordered, chosen, nodes } = solved;
   const { name, plan: loop } = ordered;

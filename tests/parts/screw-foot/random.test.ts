@@ -13,6 +13,7 @@ import { screwFoot } from "../../../src/parts/screw-foot/index.ts";
 import { MATERIALS } from "../../../src/printing/materials.ts";
 import { kernel } from "../../support/kernel.ts";
 import { printerWith } from "../../support/printer.ts";
+import { runs } from "../../support/thorough.ts";
 
 const tenths = (min: number, max: number) =>
   fc.integer({ min: Math.round(min * 10), max: Math.round(max * 10) }).map((value) => value / 10);
@@ -183,7 +184,7 @@ describe("a screw foot of any parameters", () => {
         ];
         for (const line of words) expect(line).not.toMatch(/NaN|Infinity|undefined|\d\.\d{5,}/);
       }),
-      { numRuns: 600, seed: 30 },
+      { numRuns: runs(600), seed: 30 },
     );
   });
 
@@ -208,7 +209,7 @@ describe("a screw foot of any parameters", () => {
         expect(foot?.measures.soundness?.volume).toBeGreaterThan(least);
         expect(foot?.measures.soundness?.volume).toBeLessThan(1.02 * most);
       }),
-      { numRuns: 300, seed: 31 },
+      { numRuns: runs(300), seed: 31 },
     );
     expect(built).toBeGreaterThan(40);
     expect(seen.size).toBeGreaterThan(9);

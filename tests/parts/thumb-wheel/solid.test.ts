@@ -8,6 +8,7 @@ import { thumbWheel } from "../../../src/parts/thumb-wheel/index.ts";
 import { tolerableLedge } from "../../../src/verify/overhang.ts";
 import { kernel, measured } from "../../support/kernel.ts";
 import { printerWith } from "../../support/printer.ts";
+import { runs } from "../../support/thorough.ts";
 import { firstHit } from "../tram-mount/first-hit.ts";
 
 const polar = (azimuth: number): Vec3 => [Math.cos((azimuth * Math.PI) / 180), Math.sin((azimuth * Math.PI) / 180), 0];
@@ -115,7 +116,7 @@ test("a wheel of any parameters works out, and is a sound body whenever its chec
       expect(piece?.measures.soundness?.pieces).toBe(1);
       expect(piece?.measures.walls?.[0]?.thickness ?? 0).toBeGreaterThan(1.78);
     }),
-    { numRuns: 300, seed: 22 },
+    { numRuns: runs(300), seed: 22 },
   );
   expect(built).toBeGreaterThan(60);
 });

@@ -9,6 +9,7 @@ import { tramMount } from "../../../src/parts/tram-mount/index.ts";
 import { MATERIALS } from "../../../src/printing/materials.ts";
 import { kernel } from "../../support/kernel.ts";
 import { printerWith } from "../../support/printer.ts";
+import { runs } from "../../support/thorough.ts";
 
 const tenths = (min: number, max: number) =>
   fc.integer({ min: Math.round(min * 10), max: Math.round(max * 10) }).map((value) => value / 10);
@@ -111,7 +112,7 @@ describe("a tram mount of any parameters", () => {
         ];
         for (const line of words) expect(line).not.toMatch(/NaN|Infinity|undefined/);
       }),
-      { numRuns: 400, seed: 20 },
+      { numRuns: runs(400), seed: 20 },
     );
   });
 
@@ -137,7 +138,7 @@ describe("a tram mount of any parameters", () => {
         expect(sound?.volume).toBeLessThan(dx * dy * dz);
         expect(piece?.measures.walls?.[0]?.thickness ?? 0).toBeGreaterThan(2 * one.printer.line - 0.02);
       }),
-      { numRuns: 300, seed: 21 },
+      { numRuns: runs(300), seed: 21 },
     );
     expect(built).toBeGreaterThan(60);
   });

@@ -10,6 +10,7 @@ import { wheelPlate } from "../../../src/parts/wheel-plate/index.ts";
 import { MATERIALS } from "../../../src/printing/materials.ts";
 import { kernel } from "../../support/kernel.ts";
 import { printerWith } from "../../support/printer.ts";
+import { runs } from "../../support/thorough.ts";
 
 const tenths = (min: number, max: number) =>
   fc.integer({ min: Math.round(min * 10), max: Math.round(max * 10) }).map((value) => value / 10);
@@ -135,7 +136,7 @@ describe("a plate of any parameters", () => {
         ];
         for (const line of words) expect(line).not.toMatch(/NaN|Infinity|undefined|null/);
       }),
-      { numRuns: 800, seed: 40 },
+      { numRuns: runs(800), seed: 40 },
     );
     expect(worked).toBeGreaterThan(200);
   });
@@ -163,7 +164,7 @@ describe("a plate of any parameters", () => {
           expect(measures.walls?.[0]?.thickness ?? 0).toBeGreaterThan(2 * one.printer.line - 0.02);
         }
       }),
-      { numRuns: 300, seed: 41 },
+      { numRuns: runs(300), seed: 41 },
     );
     expect(built).toBeGreaterThan(60);
   });

@@ -9,6 +9,7 @@ import { wheelSpacer } from "../../../src/parts/wheel-spacer/index.ts";
 import { MATERIALS } from "../../../src/printing/materials.ts";
 import { kernel, measured, meshVolume } from "../../support/kernel.ts";
 import { printerWith } from "../../support/printer.ts";
+import { runs } from "../../support/thorough.ts";
 import { firstHit } from "../tram-mount/first-hit.ts";
 
 function request(asked: object, settings: object = {}): Request {
@@ -124,7 +125,7 @@ test("any spacer that passes its checks is a sound body of the volume it says", 
       expect(volume).toBeLessThan(said + 0.02 + 1e-4 * said);
       expect(volume).toBeGreaterThan(said - mark - 0.02 - 1e-4 * said);
     }),
-    { numRuns: 300, seed: 30 },
+    { numRuns: runs(300), seed: 30 },
   );
   expect(sound).toBeGreaterThan(60);
 });

@@ -5,6 +5,7 @@ import { deriveStage, type Plan, planSchema } from "../../../src/stage/index.ts"
 import { deepMerge } from "../../support/deep-merge.ts";
 import { WIDE } from "../../support/plans.ts";
 import { printerWith } from "../../support/printer.ts";
+import { runs } from "../../support/thorough.ts";
 import { workedOut } from "./stages.ts";
 
 const PRINTER = printerWith();
@@ -103,7 +104,7 @@ describe("whatever the schema takes", () => {
           expect(each.says, each.name).not.toMatch(/NaN|Infinity|undefined/);
         }
       }),
-      { numRuns: 200 },
+      { numRuns: runs(200) },
     );
     expect(broken).toBeGreaterThan(200);
   }, 300_000);

@@ -10,6 +10,7 @@ import type { FootChoice } from "../../../src/stage/machine.ts";
 import { deepMerge } from "../../support/deep-merge.ts";
 import { WIDE, widePlan } from "../../support/plans.ts";
 import { printerWith } from "../../support/printer.ts";
+import { runs } from "../../support/thorough.ts";
 import { mirroredPlan, turnedPlan } from "../../support/turned-plan.ts";
 import { feetOf, handLoop } from "./hand-made.ts";
 
@@ -147,7 +148,7 @@ describe("an independent look at the feet", () => {
         expect(told.size).toBeGreaterThanOrEqual(missing);
         for (const { path } of diagnostics) expect(placeIn(deepMerge(WIDE, change), path), path.join(".")).toBe(true);
       }),
-      { numRuns: 100 },
+      { numRuns: runs(100) },
     );
   });
 

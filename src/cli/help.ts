@@ -25,9 +25,10 @@ const MESSAGES = [
   "--messages full|short|json",
   "how errors, warnings and notes are told; short: one line each",
 ] as const;
+const QUIET = ["-q, --quiet", "less: no notes, no list of what was made, cautions counted only"] as const;
 /** Less and more of what is told. */
 const TALK: Help["options"] = [
-  ["-q, --quiet", "less: no notes, no list of what was made, cautions counted only"],
+  QUIET,
   ["-v, --verbose", "more: notes with reason and cure, every number of a part"],
   MESSAGES,
 ];
@@ -117,7 +118,7 @@ export const COMMANDS: Readonly<Record<string, Help>> = {
     options: [
       ["--set key=value", "changes the new plan; with one plan only, what it is compared with"],
       PRINTER,
-      ["-q, --quiet", "less: what to do with each part, and what to buy"],
+      QUIET,
       MESSAGES,
       ...SHARED,
     ],

@@ -48,5 +48,7 @@ export function summedPull(spans: readonly SpanPull[]): { pull: number; directio
   const y = spans.reduce((sum, span) => sum + span.tension * Math.sin(radians(span.direction)), 0);
   const pull = Math.hypot(x, y);
   if (!Number.isFinite(pull)) return { refused: "a tension or direction is not a number" };
-  return { pull, direction: (Math.atan2(y, x) * 180) / Math.PI };
+  const noise = 1e-12 * spans.reduce((sum, span) => sum + Math.abs(span.tension), 0);
+  const quiet = (part: number) => (Math.abs(part) < noise ? 0 : part);
+  return { pull, direction: (Math.atan2(quiet(y), quiet(x)) * 180) / Math.PI };
 }

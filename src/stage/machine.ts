@@ -129,6 +129,8 @@ export interface LoopChoice {
 /** What each screw carries at one time, N; on four screws at most and at least. */
 export interface SharedLoad {
   readonly name: string;
+  /** What all of them carry together. */
+  readonly weight: number;
   readonly shares: Readonly<Record<string, number>>;
   readonly least: Readonly<Record<string, number>>;
   /** Whether a person leans on the plate; what lasts leaves these out. */

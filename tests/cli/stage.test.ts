@@ -177,6 +177,21 @@ describe("make of a stage", () => {
     expect(statSync(join(folder, "out/wide/parts/knob.stl")).mtimeMs).toBe(stamp);
   });
 
+  test("feet that would be printed again: the command that knows a way with other rings is named", async () => {
+    const folder = fresh();
+    const foot = (beltPlane: number) => {
+      const part = placedPart("foot-a", "screw-foot", { beltPlane, thrust: "collar" }, ["screws", "A"]);
+      return { ...part, placement: { origin: [-300, 0, 0] as const, angle: 0 } };
+    };
+    machineWith([foot(32)]);
+    expect((await makeIn(folder)).out.join(" ")).not.toContain("compare");
+    machineWith([foot(33)]);
+    const told = (await makeIn(folder)).out.join(" ").replace(/\s+/g, " ");
+    expect(told).toMatch(
+      /reprint foot-a: about .* or tramwright compare <plan as before> .*plan.yaml says whether the foot/,
+    );
+  });
+
   test("a part that changed is built, the other is kept", async () => {
     const folder = fresh();
     await makeIn(folder);

@@ -110,6 +110,8 @@ describe("loads", () => {
     );
     const across = sound(m.summedPull([{ direction: 30, tension: 5 }]));
     expect(across.direction).toBeCloseTo(30, 9);
+    const level = sound(m.summedPull([20, -20].map((direction) => ({ direction, tension: 5 }))));
+    expect(level.direction).toBe(0);
     expect(m.summedPull([{ direction: Number.NaN, tension: 5 }])).toHaveProperty("refused");
   });
 });

@@ -66,7 +66,7 @@ function report(outcome: Outcome, args: StageArgs, io: Io): void {
       );
     for (const line of alikeLines(outcome.alike ?? [])) io.out(line);
     if (removed.length > 0) io.out(`  removed   ${removed.join(", ")}: no longer of this machine`);
-    if (again !== undefined) for (const line of againLines(again)) io.out(line);
+    if (again !== undefined) for (const line of againLines(again, loaded.file, parts)) io.out(line);
   }
   for (const line of cautionLines(cautions, args)) io.err(line);
   io.err(setSummary(diagnosticsOf(messages), parts, { ...args, written: written.length, folder }));
@@ -79,11 +79,18 @@ function alikeLines(groups: readonly (readonly string[])[]): string[] {
   );
 }
 
-/** What to print of a machine that was made before with other numbers. */
-function againLines({ names, hours, same }: PrintAgain): string[] {
+/** What to print of a machine that was made before with other numbers; feet may do with other rings instead. */
+function againLines({ names, hours, same }: PrintAgain, plan: string, parts: readonly SetPart[]): string[] {
   const stay = `${plural(same, "part")} ${same === 1 ? "is" : "are"} as before`;
   if (names.length === 0) return hanging("  reprint   ", `nothing: ${stay}`);
-  return hanging("  reprint   ", `${names.join(", ")}: about ${hours.toFixed(1)} h; ${stay}`);
+  const feet = parts.filter(
+    ({ part }) => part.request.family.name === "screw-foot" && names.includes(part.request.name),
+  );
+  const which = `whether ${feet.length === 1 ? "the foot" : "the feet"} can stay with other rings or the hub turned`;
+  return [
+    ...hanging("  reprint   ", `${names.join(", ")}: about ${hours.toFixed(1)} h; ${stay}`),
+    ...(feet.length === 0 ? [] : hanging("  or        ", `tramwright compare <plan as before> ${plan} says ${which}`)),
+  ];
 }
 
 /** Says of a set that is there what was said when it was made. */

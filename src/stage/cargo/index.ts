@@ -73,8 +73,9 @@ function loadsOf(screws: readonly Support[], shared: readonly SharedCase[], cras
   const worst = screws.map(({ name }) => [name, Math.max(...shared.map(({ shares }) => shares[name]?.most ?? 0))]);
   return {
     weight: shared[0]?.weight ?? 0,
-    cases: shared.map(({ name, leaned, shares }) => ({
+    cases: shared.map(({ name, weight, leaned, shares }) => ({
       name,
+      weight,
       leaned,
       shares: each(shares, "most"),
       least: each(shares, "least"),

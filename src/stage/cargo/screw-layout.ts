@@ -41,7 +41,7 @@ function onePlace(screws: readonly Support[], apart: number): Diagnostic[] {
 function fourScrews(count: number): Diagnostic[] {
   return told("four-screws-share-by-twist", ["screws"], {
     level: "warning",
-    says: `${count} screws carry the stage: loads are bounds, a twist of hundredths of a millimetre moves them between`,
+    says: `${count} screws carry the stage: a twist of hundredths of a millimetre leaves one of them idle; loads are bounds`,
     set: "three screws: leave one of them out",
   });
 }

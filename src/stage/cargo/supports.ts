@@ -19,8 +19,22 @@ export interface Share {
 
 export type Shares = Readonly<Record<string, Share>>;
 
-/** Returns how one to four supports share a weight, N; more than four, or three nearly in line, are refused. */
+/** What of a weight is rounding noise where it is a share of it. */
+const NOISE = 1e-9;
+
+/**
+ * Returns how one to four supports share a weight, N, without the noise of rounding; more than four, or three nearly in
+ * line, are refused.
+ */
 export function sharesOn(supports: readonly Support[], weight: number, centre: Point): Shares | Refusal {
+  const shares = sharedBy(supports, weight, centre);
+  if (isRefusal(shares)) return shares;
+  const quiet = (load: number) => (Math.abs(load) < NOISE * weight ? 0 : load);
+  const each = (share: Share): Share => ({ ...share, most: quiet(share.most), least: quiet(share.least) });
+  return Object.fromEntries(Object.entries(shares).map(([name, share]) => [name, each(share)]));
+}
+
+function sharedBy(supports: readonly Support[], weight: number, centre: Point): Shares | Refusal {
   const [a, b, c] = supports;
   if (a === undefined) return { refused: "nothing carries the weight" };
   if (b === undefined) return { [a.name]: { most: weight, least: weight } };

@@ -73,6 +73,7 @@ const TRIPS: readonly (readonly [keyof typeof CARGO_DEFECTS, Level, string, Chan
   ["heater-density-out-of-range", "warning", "plate.heater.power", { plate: { heater: { power: "800 W" } } }],
   ["plate-cannot-reach-temperature", "error", "plate.heater.power", { plate: { heater: { power: "120 W" } } }],
   ["plate-cannot-reach-temperature", "warning", "plate.heater.power", { plate: { heater: { power: "205 W" } } }],
+  ["plate-colder-than-air", "warning", "plate.temperature", { plate: { temperature: 12 } }],
   ["stuck-heater-overheats-plate", "warning", "plate.heater.power", {}],
   ["stage-tip-sags-with-print", "error", "bars.arm-front.bar", { print: "10 kg" }],
   ["stage-tip-sags-with-print", "warning", "bars.arm-front.bar", SLIM],

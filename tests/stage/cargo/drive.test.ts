@@ -73,6 +73,17 @@ describe("torque of the motor", () => {
     expect(amount(stage, "motor.back")).toBeCloseTo((-lower * weight) / 50 / 2000, 6);
   });
 
+  it("is no more on four screws than on one that carries all, whatever their bounds (own arithmetic)", () => {
+    const D = { at: [610, 498], length: 420, bar: "back" };
+    const loops = { high: { nodes: ["motor", "C", "D"] } };
+    const stage = wide({ screws: { B: { at: [610, 62] }, C: { at: [150, 498] }, D }, loops });
+    const weight = amount(stage, "stage.weight") + 2 * 9.80665;
+    // Tr8x2: 7 mm pitch diameter, flank angle 15 deg, friction 0.15, 36 to 20 teeth, one belt at 0.95.
+    const [grip, round] = [0.15 / Math.cos(Math.PI / 12), Math.PI * 7];
+    const raise = (((weight * 7) / 2) * (2 + grip * round)) / (round - grip * 2);
+    expect(amount(stage, "motor.lift")).toBeCloseTo(raise / (1000 * 1.8 * 0.95), 9);
+  });
+
   it("is held against twice the need", () => {
     expect(fact(wide(), "motor.margin").limit).toEqual({ value: 2, kind: "at least" });
   });

@@ -19,7 +19,10 @@ export function handLoop(loop: string, nodes: readonly MeshedNode[]): LoopChoice
 /** What the screws carry, when all carry the same: much while somebody leans on the plate, little else. */
 export function evenLoads(plan: Plan, worst: number, least: number, crash = 0): LoadCases {
   const all = (value: number) => Object.fromEntries(Object.keys(plan.screws).map((name) => [name, value]));
-  const one = (name: string, load: number) => ({ name, shares: all(load), least: all(load), leaned: load === worst });
+  const weight = (load: number) => Object.keys(plan.screws).length * load;
+  const one = (name: string, load: number) => {
+    return { name, weight: weight(load), shares: all(load), least: all(load), leaned: load === worst };
+  };
   return { weight: 3 * worst, cases: [one("empty", least), one("hand", worst)], worst: all(worst), crash };
 }
 

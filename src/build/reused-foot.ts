@@ -25,8 +25,8 @@ const HELD = 0.6;
 const THINNEST = 0.1;
 
 /**
- * Returns how the old print can carry the pulley at its new height: rings out or in, the hub turned over, or rings under
- * the bearing; undefined where nothing does that passes the checks of the part as well as the old and the new one do.
+ * Returns how the old print can carry the pulley at its new height: rings out or in, the hub turned over, or rings
+ * under the bearing; undefined where nothing does that passes the checks of the part as the old and the new one do.
  */
 export function reusedFoot(
   [was, part]: readonly [StagePart, StagePart],

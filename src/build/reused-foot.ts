@@ -26,8 +26,7 @@ const THINNEST = 0.1;
 
 /**
  * Returns how the old print can carry the pulley at its new height: rings out or in, the hub turned over, or rings
- * under the bearing; undefined where nothing does that passes the checks of the part as well as the old foot and the
- * new one do.
+ * under the bearing; undefined where nothing does that passes the checks of the part as the old and the new one do.
  */
 export function reusedFoot(
   [was, part]: readonly [StagePart, StagePart],

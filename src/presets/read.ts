@@ -17,7 +17,7 @@ import type { DefectName } from "../core/defects.ts";
 import type { Diagnostic, Path } from "../core/diagnostic.ts";
 import type { Place } from "./place.ts";
 import { strangeFile } from "./strange-file.ts";
-import { bracketFault } from "./yaml-brackets.ts";
+import { bracketFault } from "./yaml-bracket-fault.ts";
 import { faultsIn, MOST_ALIASES } from "./yaml-faults.ts";
 import { type Excess, excessIn } from "./yaml-limits.ts";
 import { type LostLines, lostLines, withoutLines } from "./yaml-lost.ts";

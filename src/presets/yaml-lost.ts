@@ -1,6 +1,6 @@
 import { isMap, isScalar, parseDocument, type YAMLError } from "yaml";
 import type { Path } from "../core/diagnostic.ts";
-import { bracketFault } from "./yaml-brackets.ts";
+import { bracketFault } from "./yaml-bracket-fault.ts";
 import type { Excess } from "./yaml-limits.ts";
 
 /** Lines of a file that cannot be read, left out so that the rest can. */

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { readYaml } from "../../src/presets/read.ts";
-import { bracketFault } from "../../src/presets/yaml-brackets.ts";
+import { bracketFault } from "../../src/presets/yaml-bracket-fault.ts";
 
 /** What is said of a line, and the column it is said of. */
 function told(line: string): [string | undefined, number | undefined] {

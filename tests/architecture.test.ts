@@ -57,7 +57,7 @@ const PACKAGES: Readonly<Record<string, (file: string) => boolean>> = {
   "manifold-3d": (file) => file === "geometry/kernel.ts",
   fflate: (file) => /^outputs\/(package|picture)\//.test(file),
   "@noble/hashes": (file) => file === "build/hash.ts",
-  yaml: (file) => /^presets\/(read|rewrite|yaml-[a-z]+)\.ts$/.test(file),
+  yaml: (file) => /^presets\/(read|rewrite|yaml-[a-z-]+)\.ts$/.test(file),
   "@clack/prompts": (file) => file === "cli/new/ask.ts",
   yargs: (file) => file.startsWith("cli/"),
 };

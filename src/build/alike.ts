@@ -17,3 +17,18 @@ export function alike(parts: readonly StagePart[]): string[][] {
   }
   return [...groups.values()].filter((names) => names.length > 1);
 }
+
+/** Returns for each part that is the same body as one before it the name of the first of its kind. */
+export function firstOfKind(groups: readonly (readonly string[])[]): ReadonlyMap<string, string> {
+  return new Map(groups.flatMap(([first = "", ...others]) => others.map((name) => [name, first] as const)));
+}
+
+/** Returns the groups again, from parts that name the first of their kind. */
+export function groupsOf(
+  parts: readonly { readonly name: string; readonly sameAs?: string | undefined }[],
+): string[][] {
+  const groups = new Map<string, string[]>();
+  for (const { name, sameAs } of parts)
+    if (sameAs !== undefined) groups.set(sameAs, [...(groups.get(sameAs) ?? [sameAs]), name]);
+  return [...groups.values()];
+}

@@ -10,6 +10,7 @@ import {
 } from "../outputs/manifest.ts";
 import { reportJson } from "../outputs/report-json.ts";
 import type { Stage } from "../stage/index.ts";
+import { alike, firstOfKind } from "./alike.ts";
 import type { TestedAssembly } from "./assembly.ts";
 import { sha256Hex } from "./hash.ts";
 import type { Finished, FinishedFile } from "./order.ts";
@@ -56,6 +57,11 @@ export function isGood(one: SetPart): boolean {
   return "kept" in one || one.finished.files.length > 0;
 }
 
+/** Returns the names of parts of a set that are the same bodies, each group by itself. */
+export function alikeIn(parts: readonly SetPart[]): string[][] {
+  return alike(parts.filter(isGood).map(({ part }) => part));
+}
+
 export interface StageSet {
   readonly name: string;
   readonly stage: Stage;
@@ -64,6 +70,8 @@ export interface StageSet {
   readonly assembly: TestedAssembly | undefined;
   readonly version: string;
   readonly source?: ManifestSource | undefined;
+  /** Names of its parts that are the same bodies, where that is known; else it is looked for. */
+  readonly alike?: readonly (readonly string[])[] | undefined;
 }
 
 /** Returns the SHA-256 of bytes in hex digits. */
@@ -71,7 +79,7 @@ type Digest = (bytes: Uint8Array) => string;
 
 /** Returns the files that this run has to write, the manifest last; parts that are kept are listed in it. */
 export function setFiles(
-  { name, stage, parts, assembly, version, source }: StageSet,
+  { name, stage, parts, assembly, version, source, alike: groups }: StageSet,
   digest: Digest = sha256Hex,
 ): FinishedFile[] {
   const good = parts.filter(isGood);
@@ -100,11 +108,12 @@ export function setFiles(
   const files = [...kept, ...[...ofParts, ...ofMachine].map((file) => entryOf(file, digest))].sort((a, b) =>
     a.name < b.name ? -1 : 1,
   );
+  const firsts = firstOfKind(groups ?? alikeIn(parts));
   const manifest = {
     madeBy: `tramwright ${version}`,
     stage: name,
     files,
-    parts: good.map(manifestPart),
+    parts: good.map((one) => manifestPart(one, firsts.get(one.part.request.name))),
     assembly,
     source,
   };
@@ -122,8 +131,12 @@ function entryOf({ name, bytes, part }: FinishedFile & { readonly part?: string 
   return { name, bytes: bytes.length, sha256: digest(bytes), ...(part === undefined ? {} : { part }) };
 }
 
-function manifestPart(one: SetPart): ManifestPart {
-  if ("kept" in one) return one.kept;
+/** What an earlier run kept may have had another first of its kind. */
+function manifestPart(one: SetPart, sameAs: string | undefined): ManifestPart {
+  if ("kept" in one) {
+    const { pieces, found, sameAs: _, ...kept } = one.kept;
+    return { ...kept, sameAs, pieces, found };
+  }
   const { part, finished, found } = one;
   const pieces = finished.pieces.map(({ file, made: { piece }, figures: { size, volume, mass } }) => ({
     file,
@@ -135,5 +148,5 @@ function manifestPart(one: SetPart): ManifestPart {
   }));
   const { name, family } = part.request;
   const { material } = part.designed.design;
-  return { name, family: family.name, material, hash: part.hash, key: part.key, pieces, found };
+  return { name, family: family.name, material, hash: part.hash, key: part.key, sameAs, pieces, found };
 }

@@ -108,7 +108,7 @@ export const COMMANDS: Readonly<Record<string, Help>> = {
     options: [SET, PRINTER, ...TALK, ...SHARED],
   },
   compare: {
-    summary: "what to keep, shim, flip or print again after a change",
+    summary: "what to keep, restack, shim, flip or print again after a change",
     examples: [
       "tramwright compare old-stage.yaml new-stage.yaml",
       "tramwright compare presets/stages/seed-bench.yaml --set motor.plateTop=12",

@@ -1,8 +1,10 @@
 import type { Located } from "../presets/read.ts";
 import { UNCALIBRATED } from "../printing/printer.ts";
+import { footName } from "../stage/feet/foot-choice.ts";
 import { type Arguments, last } from "./arguments.ts";
 import { loadPrinter } from "./calibration.ts";
 import { explain } from "./commands/explain.ts";
+import { factPages } from "./explain/fact-page.ts";
 import { EXIT, type Io, trouble } from "./io.ts";
 import { isPlan, load, readTarget, type Target } from "./load.ts";
 import { loadStage, type Machine } from "./load-stage.ts";
@@ -47,12 +49,22 @@ function explainPlan(what: string, target: Target, options: PlanOptions, io: Io)
     io,
   );
   if (machine === undefined) return EXIT.errors;
-  const part = partIn(machine, what);
+  const { stage } = machine;
+  const name = ofToday(what);
+  const part = partIn(machine, name);
   const { json } = options;
-  if (part === undefined) return explain({ what, stage: machine.stage, json }, io, UNCALIBRATED);
+  if (part === undefined) return explain({ what: name, stage, json }, io, UNCALIBRATED);
   const { family, parameters, printer } = part.request;
-  const own = what.slice(part.request.name.length + 1);
-  return explain({ what: `${family.name}.${own}`, family: family.name, parameters, json }, io, printer);
+  const own = name.slice(part.request.name.length + 1);
+  const before = factPages(stage, name);
+  return explain({ what: `${family.name}.${own}`, family: family.name, parameters, json, before }, io, printer);
+}
+
+/** Returns the name that a number of a foot has now: `foot-a.plane-over-datum` was once `foot.A.plane`. */
+function ofToday(what: string): string {
+  const [, screw, own] = /^foot\.([^.]+)\.(.+)$/.exec(what.trim()) ?? [];
+  if (screw === undefined || own === undefined) return what;
+  return `${footName(screw)}.${own === "plane" ? "plane-over-datum" : own}`;
 }
 
 /** Returns the part whose number is meant: `foot-a.seat`. */

@@ -1,12 +1,11 @@
 import { join } from "node:path";
-import { alike } from "../build/alike.ts";
 import type { TestedAssembly } from "../build/assembly.ts";
 import type { Builders } from "../build/builders.ts";
 import { builtMachine } from "../build/built-machine.ts";
 import { partNamesTwice } from "../build/output-names.ts";
 import { type PrintAgain, printAgain } from "../build/print-again.ts";
 import { forbidden } from "../build/stage-parts.ts";
-import { type Earlier, foundOf, isGood, keptPart, type SetPart, setFiles } from "../build/stage-set.ts";
+import { alikeIn, type Earlier, foundOf, isGood, keptPart, type SetPart, setFiles } from "../build/stage-set.ts";
 import { defect } from "../core/defects.ts";
 import { type Diagnostic, hasErrors } from "../core/diagnostic.ts";
 import { type CautionName, forSupply } from "../parts/cautions.ts";
@@ -78,9 +77,10 @@ export async function outcomeOf(
   const cautions = cautionsOf(machine, parts);
   const source = wrong ? undefined : sourceOf(target, machine.preset, { messages: all, cautions }, args);
   const { stage, preset } = machine;
-  const files = setFiles({ name: preset.name, stage, parts, assembly, version: args.version, source }, sha256);
+  const same = alikeIn(parts);
+  const set = { name: preset.name, stage, parts, assembly, version: args.version, source, alike: same };
+  const files = setFiles(set, sha256);
   const written = files.map(({ name }) => name);
-  const same = alike(parts.filter(isGood).map(({ part }) => part));
   const kept = parts.flatMap((one) => ("kept" in one ? one.files.map(({ name }) => name) : []));
   const again = before === undefined ? undefined : printAgain(parts, before.manifest);
   const { removed } = args.dry ? outcome : replaceSet(folder, { files, kept, force: args.force });

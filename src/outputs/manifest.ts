@@ -28,6 +28,8 @@ export interface ManifestPart {
   readonly hash: string;
   /** Stands for all that its files follow from: the hash, the program's version, what was accepted. */
   readonly key: string;
+  /** The first part of the set that is the same body; left out where it is the first or the only one. */
+  readonly sameAs?: string | undefined;
   readonly pieces: readonly ManifestPiece[];
   /** What verifying its mesh found. */
   readonly found: readonly Diagnostic[];
@@ -110,7 +112,8 @@ function isFile(value: unknown): value is ManifestFile {
 
 function isPart(value: unknown): value is ManifestPart {
   if (!isMap(value) || ![value.name, value.family, value.material, value.hash, value.key].every(isText)) return false;
-  const { pieces, found } = value;
+  const { pieces, found, sameAs } = value;
+  if (sameAs !== undefined && !isText(sameAs)) return false;
   return Array.isArray(pieces) && pieces.every(isPiece) && Array.isArray(found) && found.every(isFinding);
 }
 

@@ -17,8 +17,9 @@ import type { DefectName } from "../core/defects.ts";
 import type { Diagnostic, Path } from "../core/diagnostic.ts";
 import type { Place } from "./place.ts";
 import { strangeFile } from "./strange-file.ts";
+import { bracketFault } from "./yaml-bracket-fault.ts";
 import { faultsIn, MOST_ALIASES } from "./yaml-faults.ts";
-import { excessIn } from "./yaml-limits.ts";
+import { type Excess, excessIn } from "./yaml-limits.ts";
 import { type LostLines, lostLines, withoutLines } from "./yaml-lost.ts";
 import { yamlWords } from "./yaml-words.ts";
 
@@ -77,14 +78,17 @@ function fileOf(name: string, text: string, document: Document.Parsed, lost: rea
   const lines = new LineCounter();
   for (let end = 0; end >= 0; end = text.indexOf("\n", end) + 1 || -1) lines.addNewLine(end);
   const at = (from: number, to: number) => placeAt(text, lines, from, to);
-  const left = lost.map(({ code, at: [from, to], path }) => {
-    const { diagnostic, place } = complaint(name, ...yamlWords(code), at(from, to), LEFT_OUT);
+  const left = lost.map(({ code, at: [from, to], path, bracket }) => {
+    const [words, where] = bracket === undefined ? [yamlWords(code), at(from, to)] : toldOf(bracket, at);
+    const { diagnostic, place } = complaint(name, ...words, where, LEFT_OUT);
     return { file: name, place, diagnostic: { ...diagnostic, path } };
   });
   // Where nothing certain remains what is told behind the first fault may be due to it.
-  const notation = [...document.errors, ...document.warnings]
-    .slice(0, 1)
-    .map(({ code, pos }) => complaint(name, ...yamlWords(code), at(pos[0], pos[1])));
+  const notation = [...document.errors, ...document.warnings].slice(0, 1).map(({ code, pos }) => {
+    const bracket = bracketFault(text);
+    const [words, where] = bracket === undefined ? [yamlWords(code), at(pos[0], pos[1])] : toldOf(bracket, at);
+    return complaint(name, ...words, where);
+  });
   const faults = faultsIn(document).map(({ from, to, says, set }) => complaint(name, says, set, at(from, to)));
   const twice: Located[] = [];
   visit(document, {
@@ -98,6 +102,10 @@ function fileOf(name: string, text: string, document: Document.Parsed, lost: rea
   const complaints = [...left, ...notation, ...faults, ...twice];
   const keys = lost.length === 0 ? {} : { lost: lost.flatMap((one) => one.keys) };
   return { name, text, data, complaints, ...keys, place: (path) => locate(document, path, at) };
+}
+
+function toldOf({ from, to, says, set }: Excess, at: At): readonly [words: readonly [string, string], where: Place] {
+  return [[says, set], at(from, to)];
 }
 
 const LEFT_OUT = "these lines cannot be read, and nothing is said of what follows from them";

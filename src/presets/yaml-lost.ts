@@ -1,5 +1,7 @@
 import { isMap, isScalar, parseDocument, type YAMLError } from "yaml";
 import type { Path } from "../core/diagnostic.ts";
+import { bracketFault } from "./yaml-bracket-fault.ts";
+import type { Excess } from "./yaml-limits.ts";
 
 /** Lines of a file that cannot be read, left out so that the rest can. */
 export interface LostLines {
@@ -13,6 +15,8 @@ export interface LostLines {
   /** What is wrong, and where in the text. */
   readonly code: YAMLError["code"];
   readonly at: readonly [from: number, to: number];
+  /** A bracket without its other one, which says more than the code: where it stands in the text, and what is said. */
+  readonly bracket?: Excess | undefined;
 }
 
 /** A line of the text with the place of its first letter. */
@@ -152,6 +156,7 @@ function lossOf(block: readonly Line[], holder: Path): LostLines {
   const end = last.from + last.text.trimEnd().length;
   const indent = indentOf(head) % 1000;
   const whole = [head.from + indent, head.from + head.text.trimEnd().length] as const;
+  const bracket = bracketFault(joined(block));
   const at = error === undefined ? whole : ([error.pos[0] + start, error.pos[1] + start] as const);
   return {
     from: head.from,
@@ -160,6 +165,7 @@ function lossOf(block: readonly Line[], holder: Path): LostLines {
     keys: [[...holder, key ?? ""], ...lines.slice(1).flatMap((line) => siblingOf(line, holder))],
     code: error?.code ?? (isWord(block) ? "MULTILINE_IMPLICIT_KEY" : "BAD_INDENT"),
     at: at[0] >= head.from && at[0] < end ? at : whole,
+    ...(bracket === undefined ? {} : { bracket: { ...bracket, from: bracket.from + start, to: bracket.to + start } }),
   };
 }
 

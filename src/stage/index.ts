@@ -29,7 +29,7 @@ export function deriveStage(plan: Plan, printer: PrinterOf, unread: Unread = [])
   return withCures(deriveOnce(plan, printer, unread), (changed) => deriveOnce(changed, printer, unread), printer);
 }
 
-/** Returns the same without the ways out of feet that cannot be built, which take most of the time where there are any. */
+/** Returns the same without the ways out of feet that cannot be built; trying those takes the most time. */
 export function deriveOnce(plan: Plan, printer: PrinterOf, unread: Unread = []): Stage {
   const strangers = wrongReferences(plan, unread);
   const doubts = doubtsOf(plan, strangers, unread);

@@ -1,6 +1,6 @@
 import { readFileSync } from "node:fs";
 import { expect, test } from "vitest";
-import { alike } from "../../src/build/alike.ts";
+import { alike, firstOfKind, groupsOf } from "../../src/build/alike.ts";
 import { stageParts } from "../../src/build/stage-parts.ts";
 import { readYaml } from "../../src/presets/read.ts";
 import { readStagePreset } from "../../src/presets/stage-preset.ts";
@@ -22,4 +22,14 @@ test("thumb wheels and carriages of one machine are one body each; feet of other
   expect(groups).toContainEqual(["carriage-left", "carriage-right"]);
   expect(groups.flat().filter((name) => /^mount-[a-z]+$/.test(name))).toEqual([]);
   expect(alike(parts.slice(0, 1))).toEqual([]);
+  // Each names the first of its kind, and the groups follow from that again.
+  const firsts = firstOfKind(groups);
+  expect(firsts.get("carriage-right")).toBe("carriage-left");
+  expect(firsts.get("carriage-left")).toBeUndefined();
+  const named = parts.map(({ request: { name } }) => ({ name, sameAs: firsts.get(name) }));
+  expect(
+    groupsOf(named)
+      .map((names) => names.join())
+      .sort(),
+  ).toEqual(groups.map((names) => names.join()).sort());
 });

@@ -56,15 +56,15 @@ describe("the motor of a whole machine", () => {
     expect(kept.filter((name) => /mount|carriage/.test(name)).length).toBeGreaterThanOrEqual(8);
     const by = moved(STILL, higher);
     for (const loop of ["low", "high"]) expect(by.get(`loop.${loop}.plane`)).toBeCloseTo(3, 9);
-    for (const screw of ["A", "B", "C"]) {
-      expect(by.get(`foot.${screw}.plane`)).toBeCloseTo(3, 9);
-      expect(by.get(`foot.${screw}.seat`)).toBeCloseTo(3, 9);
+    for (const screw of ["a", "b", "c"]) {
+      expect(by.get(`foot-${screw}.plane-over-datum`)).toBeCloseTo(3, 9);
+      expect(by.get(`foot-${screw}.seat`)).toBeCloseTo(3, 9);
     }
     // The idler's roll must meet the belt, so its block is 3 mm higher.
     expect(by.get("idler.press.bottom")).toBeCloseTo(3, 9);
     const strange = [...by.keys()].filter(
       (key) =>
-        !/^(loop\.\w+\.plane|motor\.\w+\.(bottom|top)|foot\.[ABC]\.|idler\.press\.bottom|screw\.[ABC]\.(column|whirl))/.test(
+        !/^(loop\.\w+\.plane|motor\.\w+\.(bottom|top)|foot-[abc]\.|idler\.press\.bottom|screw\.[ABC]\.(column|whirl))/.test(
           key,
         ),
     );

@@ -63,6 +63,7 @@ describe("what new writes", () => {
     ["two belts", ["--loops", "2"], alone],
     ["two screws", ["--screws", "2"], alone],
     ["four screws on larger bar", ["--screws", "4", "--bar", "30x30 slot 8"], undefined],
+    ["high bar", ["--bar", "20x40 slot 6", "--plate", "360 x 260"], undefined],
     ["two belts in inches", ["--units", "in", "--loops", "2"], undefined],
     ["other sizes", ["--units", "in", "--screws", "2", "--plate", "300 mm x 9 in", "--lift", "6 1/2"], undefined],
   ])("of a stage, %s: works out and is made without an error", (_, words, only) => {

@@ -130,6 +130,40 @@ describe("make of a stage", () => {
     expect(statSync(join(folder, "out/wide/parts/knob.stl")).mtimeMs).toBe(stamp);
   });
 
+  test("parts that are one body are told together, in the manifest as well, and again when nothing has changed", async () => {
+    machineWith([spacer("spacer-a"), spacer("spacer-b"), knob]);
+    const folder = fresh();
+    const kinds = () => {
+      const { parts } = JSON.parse(readFileSync(join(folder, "out/wide/manifest.json"), "utf8")) as {
+        parts: { name: string; sameAs?: string }[];
+      };
+      return parts.map(({ name, sameAs }) => [name, sameAs]);
+    };
+    const told = ["  alike     spacer-a, spacer-b: the same body, print 2 of one of them"];
+    const alike = ({ out }: Said) => out.filter((line) => line.includes("alike"));
+    expect(alike(await makeIn(folder))).toEqual(told);
+    const both = [
+      ["spacer-a", undefined],
+      ["spacer-b", "spacer-a"],
+      ["knob", undefined],
+    ];
+    expect(kinds()).toEqual(both);
+    const again = await makeIn(folder);
+    expect(again.err.at(-1)).toMatch(/^nothing has changed/);
+    expect(alike(again)).toEqual(told);
+    const { out } = await makeIn(folder, { json: true, dry: true });
+    expect((JSON.parse(out.join("\n")) as { stages: { alike: unknown }[] }).stages[0]?.alike).toEqual([
+      ["spacer-a", "spacer-b"],
+    ]);
+    // The first of its kind goes: what is kept of the other one no longer names it.
+    machineWith([spacer("spacer-b"), knob]);
+    expect(alike(await makeIn(folder))).toEqual([]);
+    expect(kinds()).toEqual([
+      ["spacer-b", undefined],
+      ["knob", undefined],
+    ]);
+  });
+
   test("a plan with another comment only is worked out again, and every part kept", async () => {
     const folder = fresh();
     await makeIn(folder);
@@ -141,6 +175,21 @@ describe("make of a stage", () => {
     const after = filesIn(join(folder, "out/wide"));
     expect({ ...after, "manifest.json": "" }).toEqual({ ...before, "manifest.json": "" });
     expect(statSync(join(folder, "out/wide/parts/knob.stl")).mtimeMs).toBe(stamp);
+  });
+
+  test("feet that would be printed again: the command that knows a way with other rings is named", async () => {
+    const folder = fresh();
+    const foot = (beltPlane: number) => {
+      const part = placedPart("foot-a", "screw-foot", { beltPlane, thrust: "collar" }, ["screws", "A"]);
+      return { ...part, placement: { origin: [-300, 0, 0] as const, angle: 0 } };
+    };
+    machineWith([foot(32)]);
+    expect((await makeIn(folder)).out.join(" ")).not.toContain("compare");
+    machineWith([foot(33)]);
+    const told = (await makeIn(folder)).out.join(" ").replace(/\s+/g, " ");
+    expect(told).toMatch(
+      /reprint foot-a: about .* or tramwright compare <plan as before> .*plan.yaml says whether the foot/,
+    );
   });
 
   test("a part that changed is built, the other is kept", async () => {

@@ -13,7 +13,7 @@ import { deriveOnce, type Fact, type Plan, planSchema } from "../../src/stage/in
 import { near, wild } from "../support/random-plans.ts";
 
 /**
- * What tells that a number is beyond its limit, by the name of the number: `*` stands for one word of it. A number with
+ * What tells that a number is beyond its limit, by the name of the number: `*` stands for one word of it, or the rest of one. A number with
  * a limit that is not listed here fails the test, so whoever adds one says by which defect it is told.
  */
 const TOLD_BY: Readonly<Record<string, readonly string[]>> = {
@@ -21,7 +21,7 @@ const TOLD_BY: Readonly<Record<string, readonly string[]>> = {
   "carriage.*.largest": ["wheel-overloaded"],
   "carriage.*.smallest": ["wheel-loses-contact", "wheel-overloaded"],
   "carriage.*.preload": ["wheel-overloaded"],
-  "foot.*.seat": ["belt-plane-below-lowest-seat", "foot-stack-does-not-fit", "seat-below-lowest-floor"],
+  "foot-*.seat": ["belt-plane-below-lowest-seat", "foot-stack-does-not-fit", "seat-below-lowest-floor"],
   "heater.density": ["heater-density-out-of-range"],
   "heater.stuck": ["stuck-heater-overheats-plate"],
   "heater.time": ["plate-cannot-reach-temperature"],
@@ -62,6 +62,9 @@ const TOLD_BY: Readonly<Record<string, readonly string[]>> = {
   "screws.height": ["screws-nearly-in-line"],
 };
 
+const isWord = (part: string, word: string) =>
+  part.endsWith("*") ? word.startsWith(part.slice(0, -1)) : part === word;
+
 /** A gap's name ends with its defect's. */
 const toldBy = (key: string): readonly string[] => {
   const [, gap] = /^loop\.[^.]+\.gap\.(.+)$/.exec(key) ?? [];
@@ -69,7 +72,7 @@ const toldBy = (key: string): readonly string[] => {
   const words = key.split(".");
   const found = Object.entries(TOLD_BY).filter(([name]) => {
     const parts = name.split(".");
-    return parts.length === words.length && parts.every((part, at) => part === "*" || part === words[at]);
+    return parts.length === words.length && parts.every((part, at) => isWord(part, words[at] as string));
   });
   return found.flatMap(([, names]) => names);
 };
@@ -83,7 +86,9 @@ const isBeyond = ({ value, limit }: Fact) => {
 /** Whether a message is about the thing in the middle of a number's name: its place is, or its words name it. */
 function isAbout({ path, says }: Diagnostic, key: string): boolean {
   const [kind = "", name] = key.split(".");
-  if (!["screw", "mount", "foot", "idler", "bar"].includes(kind) || name === undefined) return true;
+  const [, screw] = /^foot-(.+)$/.exec(kind) ?? [];
+  if (screw !== undefined) return says.includes(kind) || path.some((word) => String(word).toLowerCase() === screw);
+  if (!["screw", "mount", "idler", "bar"].includes(kind) || name === undefined) return true;
   return path.includes(name) || new RegExp(`(^|\\W)${name}(\\W|$)`).test(says);
 }
 

@@ -41,6 +41,36 @@ function listed() {
   return section?.lines ?? [];
 }
 
+describe("a machine of which no single way out helps", () => {
+  // A lacks the length of a hub, B a millimetre or two of its own; the screws' lower end leaves no room for higher planes.
+  const SET = [
+    "motor.plateTop=14",
+    "travel.lowest=48",
+    "screws.A.foot.hub=down",
+    'screws.B.foot.washers=["8 x 14 x 1.0", "8 x 14 x 1.0"]',
+    "screws.C.foot.hub=down",
+  ];
+  const { machine, errors, names } = loaded(SET);
+  const { lines = [] } = machine.stage.sections.find(({ title }) => title === "Ways out for the feet of A and B") ?? {};
+
+  test("has two of them together, told last, after each of them alone", () => {
+    expect(names).toEqual(["A", "B"].map((screw) => `belt-plane-below-lowest-seat at screws.${screw}`));
+    expect(lines).toHaveLength(IN_ORDER.length + 1);
+    for (const line of lines.slice(0, -1)) expect(line).toMatch(/leaves [a-z-]+ at /);
+    const both = 'screws.A.foot.hub: up and screws.B.foot.bearing: "688"';
+    expect(lines.at(-1)).toBe(`two of these together, ${both}: A and B fit; prints 2 parts anew`);
+    const sets = errors.map(({ diagnostic: { set } }) => set);
+    expect(sets).toEqual([`${both} (prints 2 parts anew)`, "what is set for A, which mends this foot too"]);
+  });
+
+  test("typed as --set the two let the machine be built, and each of them alone does not", () => {
+    const [both = []] = named(errors[0]?.diagnostic.set ?? "");
+    expect(both).toHaveLength(2);
+    expect(loaded([...SET, ...both]).names).toEqual([]);
+    for (const one of both) expect(loaded([...SET, one]).names).toHaveLength(1);
+  });
+});
+
 describe("a machine whose motor hangs too low for all its feet", () => {
   test("has that against it and nothing else, each at its screw", () => {
     expect(BASE.names).toEqual(HOPELESS);

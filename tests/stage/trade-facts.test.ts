@@ -10,8 +10,12 @@ import { widePlan } from "../support/plans.ts";
 type Change = Readonly<Record<string, unknown>>;
 
 const whole = (change: Change): Stage => deriveStage(widePlan(change), () => UNCALIBRATED);
-const fact = ({ sections }: Stage, key: string): number =>
-  sections.flatMap(({ facts }) => facts).find((one) => one.key === key)?.value ?? Number.NaN;
+const fact = ({ sections }: Stage, key: string): number => {
+  const found = sections.flatMap(({ facts }) => facts).find((one) => one.key === key);
+  // Of numbers that are none one would be like the other.
+  if (found === undefined) throw new Error(`the machine has no ${key}`);
+  return found.value;
+};
 const names = ({ diagnostics }: Stage, level: string) =>
   diagnostics.filter((one) => one.level === level).map(({ name }) => name);
 
@@ -30,16 +34,16 @@ describe("pulleys of three screws that are all alike", () => {
 
   test("two stand on one level, the third reversed on the same seat: one hub length higher", () => {
     expect(names(stage, "error").filter((name) => name !== "no-stock-loop-within-slide")).toEqual([]);
-    const seats = ["A", "B", "C"].map((screw) => fact(stage, `foot.${screw}.seat-over-datum`));
+    const seats = ["a", "b", "c"].map((screw) => fact(stage, `foot-${screw}.seat-over-datum`));
     expect(new Set(seats.map((seat) => seat.toFixed(9))).size).toBe(1);
-    expect(fact(stage, "foot.B.plane")).toBeCloseTo(fact(stage, "foot.A.plane"), 9);
-    expect(fact(stage, "foot.C.plane") - fact(stage, "foot.A.plane")).toBeCloseTo(9.5, 9);
+    expect(fact(stage, "foot-b.plane-over-datum")).toBeCloseTo(fact(stage, "foot-a.plane-over-datum"), 9);
+    expect(fact(stage, "foot-c.plane-over-datum") - fact(stage, "foot-a.plane-over-datum")).toBeCloseTo(9.5, 9);
     expect(fact(stage, "loop.high.plane") - fact(stage, "loop.low.plane")).toBeCloseTo(9.5, 9);
   });
 
   test("and the third not reversed would need another seat, by just that length", () => {
     const alike = whole({ foot: { thrust: "pulley", pulley, hub: "up" }, motor: { pulleys: close } });
-    const [one, other] = [stage, alike].map((each) => fact(each, "foot.C.seat-over-datum"));
+    const [one, other] = [stage, alike].map((each) => fact(each, "foot-c.seat-over-datum"));
     expect((other ?? 0) - (one ?? 0)).toBeCloseTo(9.5, 9);
   });
 });

@@ -29,6 +29,10 @@ const made = z.union([
           .optional()
           .describe("what to print again of a machine that was made before with other numbers"),
         removed: texts,
+        alike: z
+          .array(texts)
+          .optional()
+          .describe("parts that are the same bodies, each group by its names: any of them serves for the others"),
         parts: z.array(
           z.union([
             part,

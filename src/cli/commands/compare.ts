@@ -15,7 +15,7 @@ interface Row extends Verdict {
   readonly hours: number;
 }
 
-/** Tells what to keep, shim, flip or print again when one machine becomes the other. Returns the exit code. */
+/** Tells what to keep, restack, shim, flip or print again when one machine becomes the other. Returns the exit code. */
 export async function compare(
   before: Machine,
   after: Machine,
@@ -29,7 +29,7 @@ export async function compare(
     rows.push({ ...verdict, hours: await hoursOf(verdict, kernel) });
     await breath();
   }
-  const buy = purchases(before, after);
+  const buy = purchases(before, after, rows);
   if (json) io.out(JSON.stringify({ parts: rows.map(asData), buy }, undefined, 2));
   else for (const line of lines(rows, buy)) io.out(line);
   return EXIT.done;
@@ -46,9 +46,16 @@ async function hoursOf({ action, after }: Verdict, kernel: Promise<Kernel>): Pro
 }
 
 /** Returns what the new machine needs more of than the old one holds, and what is over. */
-function purchases(before: Compared, after: Compared): { readonly item: string; readonly more: number }[] {
-  const counted = ({ stage, parts }: Compared) => {
-    const designs = parts.map(({ request, designed }) => ({ name: request.name, design: designed.design }));
+function purchases(
+  before: Compared,
+  after: Compared,
+  rows: readonly Verdict[],
+): { readonly item: string; readonly more: number }[] {
+  const counted = ({ stage, parts }: Compared, stacks: ReadonlyMap<string, Verdict["hardware"]>) => {
+    const designs = parts.map(({ request: { name }, designed }) => {
+      const hardware = stacks.get(name) ?? designed.design.hardware;
+      return { name, design: { hardware } };
+    });
     return new Map(
       boughtFor(stage, designs).map(({ item, length, needed }) => [
         length === undefined ? item : `${item}, ${Number(length.toFixed(2))} mm`,
@@ -56,7 +63,8 @@ function purchases(before: Compared, after: Compared): { readonly item: string; 
       ]),
     );
   };
-  const [old, now] = [counted(before), counted(after)];
+  const stacks = new Map(rows.map(({ name, hardware }) => [name, hardware]));
+  const [old, now] = [counted(before, new Map()), counted(after, stacks)];
   return [...new Set([...old.keys(), ...now.keys()])]
     .map((item) => ({ item, more: (now.get(item) ?? 0) - (old.get(item) ?? 0) }))
     .filter(({ more }) => more !== 0);
@@ -75,7 +83,7 @@ function lines(rows: readonly Row[], buy: ReturnType<typeof purchases>): string[
   ]);
   const printed = rows.filter(({ hours }) => hours > 0);
   const total = printed.reduce((sum, { hours }) => sum + hours, 0);
-  const kept = rows.filter(({ action }) => ["keep", "flip", "shim"].includes(action)).length;
+  const kept = rows.filter(({ action }) => ["keep", "restack", "flip", "shim"].includes(action)).length;
   const plural = (count: number) => `${count} part${count === 1 ? "" : "s"}`;
   const changes = buy.map(({ item, more }) => `${more > 0 ? "buy" : "over"} ${Math.abs(more)} x ${item}`);
   return [

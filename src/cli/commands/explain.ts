@@ -29,6 +29,8 @@ interface ExplainArgs {
   readonly parameters?: Readonly<Record<string, unknown>>;
   /** The machine of a plan, when one was named. */
   readonly stage?: Stage;
+  /** Pages of the machine's numbers that have the same name as one of the part's. */
+  readonly before?: readonly Page[];
   readonly json: boolean;
 }
 
@@ -69,7 +71,7 @@ export function explain(args: ExplainArgs, io: Io, printer: Printer): number {
     ...hanging("", title).map((line) => io.paint("bold", line)),
     ...lines,
   ]);
-  for (const line of [...said, ...choice(pages, asked.name)]) io.out(line);
+  for (const line of [...said, ...((args.before ?? []).length === 0 ? choice(pages, asked.name) : [])]) io.out(line);
   return EXIT.done;
 }
 
@@ -100,7 +102,7 @@ function pagesOf({ prefix, name }: Asked, args: ExplainArgs, printer: Printer): 
   if (facts.length > 0) return facts;
   const worked = workedFamilies(prefix, args, printer);
   const own = worked.flatMap((one) => familyPages(one, name));
-  if (prefix !== undefined && prefix !== PRINTER) return own;
+  if (prefix !== undefined && prefix !== PRINTER) return [...(args.before ?? []), ...own];
   const settings = printerFields()
     .filter(({ key, symbol }) => key === name || symbol === name)
     .map((field) => settingPage(FAMILIES, field, printer));

@@ -1,4 +1,5 @@
 import { join } from "node:path";
+import { groupsOf } from "../../build/alike.ts";
 import type { TestedAssembly } from "../../build/assembly.ts";
 import type { Builders } from "../../build/builders.ts";
 import type { PrintAgain } from "../../build/print-again.ts";
@@ -63,31 +64,42 @@ function report(outcome: Outcome, args: StageArgs, io: Io): void {
       io.out(
         `${loaded.machine?.preset.name}  (machine)\n  ${args.dry ? "would be" : "made    "}  ${rest} in ${folder}`,
       );
-    for (const names of outcome.alike ?? [])
-      for (const line of hanging(
-        "  alike     ",
-        `${names.join(", ")}: the same body, print ${names.length} of one of them`,
-      ))
-        io.out(line);
+    for (const line of alikeLines(outcome.alike ?? [])) io.out(line);
     if (removed.length > 0) io.out(`  removed   ${removed.join(", ")}: no longer of this machine`);
-    if (again !== undefined) for (const line of againLines(again)) io.out(line);
+    if (again !== undefined) for (const line of againLines(again, loaded.file, parts)) io.out(line);
   }
   for (const line of cautionLines(cautions, args)) io.err(line);
   io.err(setSummary(diagnosticsOf(messages), parts, { ...args, written: written.length, folder }));
 }
 
-/** What to print of a machine that was made before with other numbers. */
-function againLines({ names, hours, same }: PrintAgain): string[] {
+/** Parts that are the same bodies, and how many of one to print. */
+function alikeLines(groups: readonly (readonly string[])[]): string[] {
+  return groups.flatMap((names) =>
+    hanging("  alike     ", `${names.join(", ")}: the same body, print ${names.length} of one of them`),
+  );
+}
+
+/** What to print of a machine that was made before with other numbers; feet may do with other rings instead. */
+function againLines({ names, hours, same }: PrintAgain, plan: string, parts: readonly SetPart[]): string[] {
   const stay = `${plural(same, "part")} ${same === 1 ? "is" : "are"} as before`;
   if (names.length === 0) return hanging("  reprint   ", `nothing: ${stay}`);
-  return hanging("  reprint   ", `${names.join(", ")}: about ${hours.toFixed(1)} h; ${stay}`);
+  const feet = parts.filter(
+    ({ part }) => part.request.family.name === "screw-foot" && names.includes(part.request.name),
+  );
+  const which = `whether ${feet.length === 1 ? "the foot" : "the feet"} can stay with other rings or the hub turned`;
+  return [
+    ...hanging("  reprint   ", `${names.join(", ")}: about ${hours.toFixed(1)} h; ${stay}`),
+    ...(feet.length === 0 ? [] : hanging("  or        ", `tramwright compare <plan as before> ${plan} says ${which}`)),
+  ];
 }
 
 /** Says of a set that is there what was said when it was made. */
 function repeat({ folder, manifest, messages, cautions }: Unchanged, args: StageArgs, io: Io): void {
   tell(messages, io, spoken(args, io));
-  if (!args.quiet)
+  if (!args.quiet) {
     for (const part of manifest.parts) for (const line of keptLines(part, join(folder, PARTS))) io.out(line);
+    for (const line of alikeLines(groupsOf(manifest.parts))) io.out(line);
+  }
   for (const line of cautionLines(cautions, args)) io.err(line);
   io.err(unchangedSummary(diagnosticsOf(messages), manifest.parts.length, folder));
 }
@@ -107,15 +119,18 @@ function keptLines({ name, family, material, hash, pieces }: ManifestPart, outpu
 
 function asData(outcomes: readonly Outcome[], { dry, version }: StageArgs): object {
   return {
-    stages: outcomes.map(({ loaded: { machine, file }, folder, parts, assembly, written, removed, again }) => ({
+    stages: outcomes.map(({ loaded: { machine, file }, folder, parts, assembly, written, removed, again, alike }) => ({
       file,
       ...(machine === undefined ? {} : reportOf(machine, assembly, version)),
       folder,
       written: dry ? [] : written.map((name) => join(folder, name)),
       ...(again === undefined ? {} : { reprint: again }),
       removed: dry ? [] : removed.map((name) => join(folder, name)),
+      ...(alike === undefined ? {} : { alike }),
       parts: parts.map((one) =>
-        "kept" in one ? { ...one.kept, kept: true } : partData(one.finished, { output: join(folder, PARTS), dry }),
+        "kept" in one
+          ? { ...one.kept, sameAs: undefined, kept: true }
+          : partData(one.finished, { output: join(folder, PARTS), dry }),
       ),
     })),
     messages: outcomes.flatMap(({ messages }) => messages.map(messageData)),

@@ -35,7 +35,9 @@ export interface Frame {
 const SCREW_TO_BAR = 32;
 const ARM_TO_BAR = 70;
 const MOUNT_TO_ARM = 19;
-const MOUNT_TO_EDGE = 28;
+/** Mounts on the side of a large bar hold the plate lower than its top: there the plate ends before the bar. */
+const MOUNT_TO_EDGE = { usual: 28, large: 18 };
+const LARGE = 38;
 const PLATE_TO_FRAME = 80;
 const POST_TO_SIDE = 20.5;
 const LOWEST = 100;
@@ -50,9 +52,12 @@ export function leastFrame({ bar, units, plate }: Pick<Answers, "bar" | "units" 
   return [plate[0] + 2 * (width + snap(PLATE_TO_FRAME)), plate[1] + 2 * plateEdge(width, snap)];
 }
 
+const mountToEdge = (barWidth: number, snap: Frame["snap"]) =>
+  snap(barWidth >= LARGE ? MOUNT_TO_EDGE.large : MOUNT_TO_EDGE.usual);
+
 /** The plate's edge from the frame's outer face, where the arms stand as near to the frame as they may. */
 const plateEdge = (barWidth: number, snap: Frame["snap"]) =>
-  barWidth + snap(ARM_TO_BAR) + barWidth / 2 + snap(MOUNT_TO_ARM) - snap(MOUNT_TO_EDGE);
+  barWidth + snap(ARM_TO_BAR) + barWidth / 2 + snap(MOUNT_TO_ARM) - mountToEdge(barWidth, snap);
 
 /**
  * Returns a frame with what stands in it. What it is deeper than the plate needs is shared by the arms first; beyond
@@ -66,8 +71,8 @@ export function frameOf({ bar, units, plate, frame: [width, depth], screws }: An
   const own = spare - 2 * more > 0;
   const armFront = barWidth + snap(ARM_TO_BAR) + (own ? 0 : more);
   const edge = plateEdge(barWidth, snap) + (own ? (screws === 3 ? 0 : spare / 2) : more);
-  const mountFront = edge + snap(MOUNT_TO_EDGE);
-  const mountBack = edge + plate[1] - snap(MOUNT_TO_EDGE);
+  const mountFront = edge + mountToEdge(barWidth, snap);
+  const mountBack = edge + plate[1] - mountToEdge(barWidth, snap);
   const carriers = [own && screws !== 3 ? "plate-front" : "arm-front", own ? "plate-back" : "arm-back"] as const;
   const arms = { armFront, armBack: depth - armFront };
   const mounts = { plateAt: [width / 2, edge + plate[1] / 2] as const, mountFront, mountBack, carriers };

@@ -1,6 +1,4 @@
-import type { Bearing } from "../../catalogue/bearings.ts";
 import { SET_SCREWS } from "../../catalogue/set-screws.ts";
-import { SHIM_RINGS } from "../../catalogue/shim-rings.ts";
 import { nominal } from "../../core/item.ts";
 import { tidy } from "../../core/rounding.ts";
 import { findRow } from "../../core/table.ts";
@@ -11,6 +9,7 @@ import { HARDWARE_PLAY } from "./derive/fixing.ts";
 import type { Derived } from "./derive/index.ts";
 import { ON_CRESTS } from "./derive/service.ts";
 import type { Parameters } from "./parameters.ts";
+import { shimLines } from "./shim-lines.ts";
 
 type Foot = Case<Parameters, Derived>;
 
@@ -29,7 +28,7 @@ export function hardware({ given, derived }: Foot): HardwareLine[] {
       note: "on the bearing's inner ring",
     })),
     ...(given.thrust === "collar" ? [{ item: collarToBuy(given, derived), count: 1 }] : []),
-    ...(derived.shim > 0 ? [{ item: `${shimToBuy(bearing, derived.shim)} under the bearing`, count: 1 }] : []),
+    ...shimLines(bearing, derived.shim),
     { item: `${bolt.thread} x ${derived.boltLength} cap screw`, count: bolts, note: `to the ${given.bar.key} bar` },
     { item: `${bolt.thread} washer ${bolt.washerDiameter} x ${bolt.washerThickness}`, count: bolts },
     { item: `slot nut ${bolt.thread} for ${given.bar.key}${nutLength(given, derived)}`, count: bolts },
@@ -53,23 +52,6 @@ function collarToBuy({ collar }: Parameters, { bought }: Derived): string {
   const { bore, outside, width } = collar === undefined ? bought.collar : nominal(collar);
   const kind = isSetCollar(collar) ? "set collar" : "clamp collar";
   return `${kind}, bore ${bore}, ${outside} x ${width}`;
-}
-
-/** A shim clears the inner ring's face by this much, mm across. */
-const CLEAR = 0.5;
-
-/** The widest ring of the table that goes into the pocket and stays off the inner ring; else its limits. */
-function shimToBuy({ outside, innerLand, outerLand }: Bearing, thickness: number): string {
-  const inner = Math.ceil(10 * (innerLand + CLEAR)) / 10;
-  const fitting = SHIM_RINGS.rows
-    .map(({ values }) => values)
-    .filter((ring) => ring.thickness === thickness && ring.hole >= inner)
-    .filter((ring) => ring.outside <= outside + 0.1 && ring.outside > outerLand + CLEAR);
-  const [widest] = fitting.sort((a, b) => b.outside - a.outside);
-  if (widest === undefined) {
-    return `shim ring cut from ${thickness} sheet, ${tidy(inner)} or more inside, ${tidy(outside)} or less outside,`;
-  }
-  return `shim ring ${widest.hole} x ${widest.outside} x ${thickness}`;
 }
 
 /** Where two nuts stand in one slot, their length counts. */

@@ -2,6 +2,7 @@ import type { Diagnostic } from "../../core/diagnostic.ts";
 import type { PrinterOf, Stage } from "../machine.ts";
 import { printsAlike } from "../parts/design-of.ts";
 import type { Plan } from "../schema/index.ts";
+import { pairsOf } from "./pairs.ts";
 import { type Changed, isHopeless, screwOf, type Way, waysOut } from "./ways-out.ts";
 
 /** One way out of the feet that cannot be built: what it asks for and what came of it for the whole machine. */
@@ -28,7 +29,9 @@ export function withCures(stage: Stage, derive: Derive, printer: PrinterOf): Sta
   const hopeless = stage.diagnostics.filter(isHopeless);
   const [first] = hopeless;
   if (first === undefined) return stage;
-  const cures = curesOf(stage, remembering(derive), printer);
+  const known = remembering(derive);
+  const singly = curesOf(stage, known, printer);
+  const cures = singly.some(({ helps }) => helps) ? singly : [...singly, ...paired(stage, known, printer)];
   const screws = hopeless.map(screwOf);
   const title = `Ways out for the ${screws.length === 1 ? "foot" : "feet"} of ${listed(screws)}`;
   const section = { title, facts: [], lines: cures.map(lineOf) };
@@ -46,6 +49,17 @@ export function curesOf(stage: Stage, derive: Derive, printer: PrinterOf): Cure[
     if (plans.length === 0) return { way: asks, set: "", helps: false, fits: [], outcome: skipped, reprints: 0 };
     return { way: asks, ...firstThatHelps(way, derive, (changed, also) => outcomeOf(stage, changed, also, printer)) };
   });
+}
+
+/** Returns two ways out taken together, where any do; all of them were tried singly before. */
+function paired(stage: Stage, derive: Derive, printer: PrinterOf): Cure[] {
+  const stuck = (changed: Stage) => changed.diagnostics.filter(isHopeless).map(screwOf);
+  const fits = ({ plan, set }: Changed, screw: string) => !stuck(derive(plan, set)).includes(screw);
+  const plans = pairsOf(stage.plan, stage.diagnostics.filter(isHopeless), fits);
+  const way = "two of these together";
+  if (plans.length === 0) return [];
+  const outcome = (changed: Stage) => outcomeOf(stage, changed, undefined, printer);
+  return [{ way, ...firstThatHelps({ asks: way, plans }, derive, outcome) }];
 }
 
 type Outcome = Omit<Cure, "way" | "set">;

@@ -66,7 +66,8 @@ function candidateOf(one: Tried, lost: string | undefined): Candidate {
 }
 
 /** The part's name in the machine: it names files, whose capitals some file systems do not tell apart. */
-const footName = (screw: string) => `foot-${screw.toLowerCase()}`;
+/** Returns the name of the part that is the foot of a screw, by which its numbers go as well. */
+export const footName = (screw: string) => `foot-${screw.toLowerCase()}`;
 
 /** The part as its schema reads it, where its own frame comes to stand. */
 function partOf(plan: Plan, input: FootInput, best: Tried): PlacedPart {

@@ -3,7 +3,7 @@ import { beltSeat } from "../../mechanics/belt-seat.ts";
 import { shaftPull } from "../../mechanics/shaft-pull.ts";
 import { type Fact, factFrom, type Section } from "../fact.ts";
 import type { FootChoice } from "../machine.ts";
-import type { Choosing } from "./foot-choice.ts";
+import { type Choosing, footName } from "./foot-choice.ts";
 import { lossOf, ranked, seatOf, type Tried } from "./tried.ts";
 
 /** Returns the block of the report about one chosen foot. */
@@ -11,7 +11,7 @@ export function footSection({ input, tried }: Choosing, foot: FootChoice): Secti
   const best = tried.find(({ hub, rings }) => hub === foot.hub && rings.join() === foot.candidates[0]?.rings.join());
   const { screw, bar } = foot;
   const placed = (name: string, label: string, value: number): Fact => ({
-    key: `foot.${screw}.${name}`,
+    key: `${footName(screw)}.${name}`,
     label,
     value,
     unit: "mm",
@@ -25,7 +25,7 @@ export function footSection({ input, tried }: Choosing, foot: FootChoice): Secti
       lowest === undefined ? seat : { ...seat, limit: { value: lowest, kind: "at least" } },
       placed("seat-over-datum", `seat of ${screw} over the datum`, foot.seatOverDatum),
       placed("shim", `shim under the bearing of ${screw}`, foot.shim),
-      placed("plane", `belt at ${screw} over the datum, as printed`, foot.plane),
+      placed("plane-over-datum", `belt at ${screw} over the datum, as printed`, foot.plane),
       placed("residual", `belt at ${screw} over the plane of ${foot.loop}`, foot.residual),
       ...pullFact(screw, input.belt),
     ],
@@ -47,7 +47,7 @@ function line({ hub, rings, seat }: Pick<Tried, "hub" | "rings"> & { readonly se
 function wantedSeat(screw: string, bar: string, { given, hub, washers, derived }: Tried): Fact[] {
   const { pulley, bearing, beltPlane } = given;
   const { height, toothWidth, flangeThickness, hubLength } = pulley.values;
-  const named = { key: `foot.${screw}.seat-wanted`, label: `seat of ${screw} over the top of ${bar}, wanted` };
+  const named = { key: `${footName(screw)}.seat-wanted`, label: `seat of ${screw} over the top of ${bar}, wanted` };
   const inputs = {
     plane: beltPlane,
     pulley: height,
@@ -64,7 +64,7 @@ function wantedSeat(screw: string, bar: string, { given, hub, washers, derived }
 
 function pullFact(screw: string, belt: Choosing["input"]["belt"]): Fact[] {
   if (belt === undefined) return [];
-  const named = { key: `foot.${screw}.pull`, label: `pull of the belt on ${screw}` };
+  const named = { key: `${footName(screw)}.pull`, label: `pull of the belt on ${screw}` };
   const fact = factFrom(shaftPull, { tension: belt.tension, wrap: belt.wrap }, "pull", named);
   return isRefusal(fact) ? [] : [fact];
 }

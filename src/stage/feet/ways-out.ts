@@ -35,13 +35,7 @@ export const screwOf = ({ path }: Diagnostic) => String(path[1]);
 /** Returns the ways out of all feet of a machine that cannot be built, in the order of the least trouble. */
 export function waysOut(plan: Plan, hopeless: readonly Diagnostic[]): Way[] {
   const { flipped, rings, bearing, mount, hubless } = FOOT_WAYS;
-  const ofFeet = ({ asks, of }: (typeof FOOT_WAYS)[keyof typeof FOOT_WAYS]): Way => {
-    const feet = hopeless.map((one) => {
-      const screw = screwOf(one);
-      return { screw, way: of({ plan, screw, typed: footParameters(plan, screw), hopeless: one }) };
-    });
-    return together(asks, plan, feet);
-  };
+  const ofFeet = ({ asks, of }: AnyFootWay) => together(asks, plan, feetOn(plan, hopeless, of));
   return [
     ...[flipped, rings, bearing, mount].map(ofFeet),
     shifted(plan, hopeless),
@@ -52,8 +46,18 @@ export function waysOut(plan: Plan, hopeless: readonly Diagnostic[]): Way[] {
   ];
 }
 
-/** One way taken for all feet at once: the smallest change of each, then the next, as far as each goes. */
-function together(
+type AnyFootWay = (typeof FOOT_WAYS)[keyof typeof FOOT_WAYS];
+
+/** Returns what one way asks of each foot that cannot be built. */
+export function feetOn(plan: Plan, hopeless: readonly Diagnostic[], of: AnyFootWay["of"]) {
+  return hopeless.map((one) => {
+    const screw = screwOf(one);
+    return { screw, way: of({ plan, screw, typed: footParameters(plan, screw), hopeless: one }) };
+  });
+}
+
+/** Returns one way taken for all feet at once: the smallest change of each, then the next, as far as each goes. */
+export function together(
   asks: string,
   plan: Plan,
   feet: readonly { readonly screw: string; readonly way: FootWay }[],
@@ -68,7 +72,8 @@ function together(
   return { asks, plans };
 }
 
-function allOf(plan: Plan, changes: readonly Change[]): Changed {
+/** Returns the plan with several changes, and them in words. */
+export function allOf(plan: Plan, changes: readonly Change[]): Changed {
   return {
     set: changes.map(({ set }) => set).join(" and "),
     plan: changes.reduce((before, { apply }) => apply(before), plan),

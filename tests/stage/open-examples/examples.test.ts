@@ -74,21 +74,21 @@ const EXAMPLES: readonly Example[] = [
     },
   ],
   // geometry: groove 7, flange 1, hub 7, bearing 7, ring 1.
-  ["seat beside the bar, plane 24", TWO, [], { "loop.round.plane": "24.0", "foot.A.seat": "4.5" }],
-  ["the same, hub up", TWO, ["foot.hub=up"], { "foot.A.seat": "11.5" }],
-  ["plane 32", TWO, ["motor.plateTop=26.5"], { "loop.round.plane": "32.0", "foot.A.seat": "12.5" }],
-  ["plane 32, hub up", TWO, ["motor.plateTop=26.5", "foot.hub=up"], { "foot.A.seat": "19.5" }],
+  ["seat beside the bar, plane 24", TWO, [], { "loop.round.plane": "24.0", "foot-a.seat": "4.5" }],
+  ["the same, hub up", TWO, ["foot.hub=up"], { "foot-a.seat": "11.5" }],
+  ["plane 32", TWO, ["motor.plateTop=26.5"], { "loop.round.plane": "32.0", "foot-a.seat": "12.5" }],
+  ["plane 32, hub up", TWO, ["motor.plateTop=26.5", "foot.hub=up"], { "foot-a.seat": "19.5" }],
   [
     "on top of the bar a tie goes down, without shim",
     TWO,
     ["screws.A.at=[80, 200]", "screws.A.foot.mount=on-top", "screws.A.foot.hub=up"],
-    { "foot.A.seat-wanted": "11.50", "foot.A.seat": "11.40", "foot.A.residual": "-0.10", "foot.A.shim": "0.00" },
+    { "foot-a.seat-wanted": "11.50", "foot-a.seat": "11.40", "foot-a.residual": "-0.10", "foot-a.shim": "0.00" },
   ],
   [
     "beside it the bed is moved",
     TWO,
     [],
-    { "foot-a.bed": "-19.9", "foot.A.residual": "0.0", "foot-a.pocket": "22.12" },
+    { "foot-a.bed": "-19.9", "foot-a.residual": "0.0", "foot-a.pocket": "22.12" },
   ],
   // shigley: 8-1 to 8-5 and 4-12, 4-13; blevins: first mode.
   ["500 mm pressed", TWO, pressed(500), { "screw.A.column": "363.5", "screw.A.whirl-under": "2649" }],

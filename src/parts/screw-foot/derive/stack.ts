@@ -33,7 +33,7 @@ export interface Stack {
 }
 
 /** Shim rings that shops keep, mm. */
-const SHIMS = [0.1, 0.2, 0.3, 0.5, 1];
+export const SHIMS: readonly number[] = [0.1, 0.2, 0.3, 0.5, 1];
 /** A seat higher than this over the bar is an error. */
 const TALLEST_SEAT = 60;
 /** Beside an upright bar a foot is as tall as its floor and pocket, wherever it hangs. */

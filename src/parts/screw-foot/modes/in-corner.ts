@@ -130,17 +130,25 @@ function legParts(leg: Leg, foot: Foot): { keys: Solid[]; bolts: Feature; keepOu
   const { axis, bolts, place, keyed } = leg;
   const bolt = mountBolt(foot);
   const places = rowHeights.flatMap((row) => bolts.map((x): Vec2 => [x, row]));
-  const stretches = keyed ? stretchesOf(leg) : [];
+  const ribs = (row: number) => (keyed ? stretchesOf(leg, foot, row) : []);
   const keepOuts = [...barBodies(leg, foot), ...places.map((at) => nutBoss(at, -axis))];
   return {
-    keys: rowHeights.flatMap((row) => slotKey(bought.bar, -axis, row, stretches)).map(place),
+    keys: rowHeights.flatMap((row) => slotKey(bought.bar, -axis, row, ribs(row))).map(place),
     bolts: relocated(together(...places.map((at) => levelBolt(bolt, at, -axis, plate, printer))), place),
     keepOuts: relocated({ adds: [], cuts: [], keepOuts }, place).keepOuts,
   };
 }
 
-function stretchesOf({ toCorner, bolts, end }: Leg): [number, number][] {
-  return keyStretches(-toCorner + KEY_FROM_CORNER, end, bolts);
+/** Where the rib runs in the slot at height `row`: over the housing's top only the ears can carry it. */
+function stretchesOf({ toCorner, bolts, end }: Leg, { given, derived }: Foot, row: number): [number, number][] {
+  const { rim, besides, bought } = derived;
+  const top = row + wanted(bought.bar.slotMouth, "slotKey") / 2;
+  const from = given.style === "walled" || rim >= top ? -toCorner + KEY_FROM_CORNER : besides;
+  return keyStretches(
+    from,
+    end,
+    bolts.filter((bolt) => bolt > from),
+  );
 }
 
 function barBodies({ axis }: Leg, { derived: { bought, rowHeights } }: Foot): KeepOut[] {
@@ -153,14 +161,16 @@ function barBodies({ axis }: Leg, { derived: { bought, rowHeights } }: Foot): Ke
   }));
 }
 
-function matingFace(leg: Leg, { derived, printer }: Foot): Contact {
+function matingFace(leg: Leg, foot: Foot): Contact {
+  const { derived, printer } = foot;
   const { plateTop, rim, bed, rowHeights, bought } = derived;
   const { axis, toCorner, end, bolts, normal, keyed } = leg;
   const plates = (end + toCorner - RELIEF) * (Math.min(plateTop, rim) - bed - FOOT);
   const hole = 1.06 * (Math.PI / 4) * levelHole(bought.bolt.hole, printer) ** 2;
   const rib = wanted(bought.bar.slotMouth, "slotKey");
-  const ribs = keyed ? stretchesOf(leg).reduce((sum, [from, to]) => sum + (to - from) * rib, 0) : 0;
-  const area = plates - rowHeights.length * (bolts.length * hole + ribs);
+  const stretches = keyed ? rowHeights.flatMap((row) => stretchesOf(leg, foot, row)) : [];
+  const ribs = stretches.reduce((sum, [from, to]) => sum + (to - from) * rib, 0);
+  const area = plates - rowHeights.length * bolts.length * hole - ribs;
   const point = [normal[0] * axis, normal[1] * axis, 0] as const;
   const name = leg.mirrors ? "face on the second bar" : "face on the bar";
   return { name, area, point, normal: [normal[0], normal[1], 0], reach: 300 };

@@ -21,17 +21,25 @@ export function onSide(foot: Foot): Mounting {
   ]);
   const bolt = mountBolt(foot);
   const keyed = given.locate !== "none";
-  const stretches = keyStretches(-derived.plateHalf, derived.plateHalf, [-boltX, boltX]);
   return {
     adds: [
       ...bodies(foot),
-      ...(keyed ? rowHeights.flatMap((row) => slotKey(derived.bought.bar, -axis, row, stretches)) : []),
+      ...(keyed ? rowHeights.flatMap((row) => slotKey(derived.bought.bar, -axis, row, ribsAt(foot, row))) : []),
     ],
     cuts: [],
     bolts: together(...places.map((place) => levelBolt(bolt, place, -axis, plate, printer))),
     keepOuts: [...barBodies(foot), ...places.map((place) => nutBoss(place, -axis))],
-    contacts: [matingFace(foot, keyed ? stretches : [])],
+    contacts: [matingFace(foot, keyed ? rowHeights.flatMap((row) => ribsAt(foot, row)) : [])],
   };
+}
+
+/** Where the rib runs in the slot at height `row`: over the housing's top there is nothing between the ears to carry it. */
+function ribsAt({ given, derived }: Foot, row: number): [number, number][] {
+  const { plateHalf, plateTop, boltX, besides, rim, bought } = derived;
+  const top = row + wanted(bought.bar.slotMouth, "slotKey") / 2;
+  if (given.style === "walled" || rim > plateTop || rim >= top)
+    return keyStretches(-plateHalf, plateHalf, [-boltX, boltX]);
+  return [...keyStretches(-plateHalf, -besides, [-boltX]), ...keyStretches(besides, plateHalf, [boltX])];
 }
 
 function bodies(foot: Foot): Solid[] {
@@ -95,6 +103,6 @@ function matingFace(foot: Foot, stretches: readonly (readonly [number, number])[
   const windows = given.style === "walled" ? 2 * besides * (derived.postTop - rim) : 0;
   const { slotMouth } = bought.bar;
   const ribs = stretches.reduce((sum, [from, to]) => sum + (to - from) * wanted(slotMouth, "slotKey"), 0);
-  const area = lower + upper - windows - rowHeights.length * (2 * hole + ribs);
+  const area = lower + upper - windows - rowHeights.length * 2 * hole - ribs;
   return { name: "face on the bar", area, point: [0, -axis, 0], normal: [0, -1, 0], reach: 300 };
 }

@@ -9,7 +9,7 @@ const SILENT = 1;
 
 /**
  * Returns whether `travel.lowest`, which the feet are kept under, disagrees with the bars of the stage. Bars that reach
- * lower are in the way of the feet; where none reaches so low it may be right all the same, since something else hangs there.
+ * lower are in the way of the feet; where none reaches so low it may be right: something else may hang there.
  */
 export function lowestPart(plan: Plan): readonly Diagnostic[] {
   const { lowest } = plan.travel;

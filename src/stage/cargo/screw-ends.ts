@@ -98,7 +98,9 @@ function columnOf({ loads }: SharedStage, { name, screw }: ScrewDrive, length: n
     },
   );
   const critical = column.values?.critical;
-  if (critical === undefined || !(load > 0)) return { facts: column.facts, diagnostics: [] };
+  if (critical === undefined) return { facts: column.facts, diagnostics: [] };
+  const folds = foldsAtStall(name, critical, crash, screw.rootDiameter);
+  if (!(load > 0)) return { facts: column.facts, diagnostics: folds };
   const factor = critical / load;
   const fact: Fact = {
     key: `screw.${name}.column-factor`,
@@ -117,10 +119,7 @@ function columnOf({ loads }: SharedStage, { name, screw }: ScrewDrive, length: n
   });
   return {
     facts: [...column.facts, fact],
-    diagnostics: [
-      ...told("screw-near-buckling", ["screws", name, "screw"], finding),
-      ...foldsAtStall(name, critical, crash, screw.rootDiameter),
-    ],
+    diagnostics: [...told("screw-near-buckling", ["screws", name, "screw"], finding), ...folds],
   };
 }
 

@@ -13,7 +13,7 @@ const PULLEY = "20 teeth 2 mm";
 
 /**
  * Idlers beside the motor, mm along the belt and inwards: the heads of the motor's screws stand 15.5 to both sides of
- * its shaft and slide with it; the flanges of an idler, 9 round its axle, stay clear of them, and its axle of the motor.
+ * its shaft and slide with it; the flanges of an idler, 9 round its axle, stay clear of them, its axle of the motor.
  */
 const ASIDE = 28;
 const INWARDS = 18;

@@ -14,7 +14,7 @@ const PLAN = readFileSync("presets/stages/copy-stand.yaml", "utf8").replace(
   "printer: ../workshop-petg.yaml\n",
 );
 /** Two machines that differ in a few parts, so that a run has something to build and something to keep. */
-const PLANS = [PLAN, PLAN.replace(/plateTop: 4\b/, "plateTop: 8")];
+const PLANS = [PLAN, PLAN.replace(/plateTop: 2\.5\b/, "plateTop: 6.5")];
 
 /** Returns what the folder of the set holds, or the first thing that is wrong with it. */
 function stateOf(folder: string): string {

@@ -54,7 +54,7 @@ function plans(): string {
     "q.yaml": OTHER,
     "w.yaml": printer,
     "s.yaml": stage,
-    "t.yaml": stage.replace(/plateTop: 4\b/, "plateTop: 8"),
+    "t.yaml": stage.replace(/plateTop: 2\.5\b/, "plateTop: 6.5"),
   });
 }
 

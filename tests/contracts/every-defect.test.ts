@@ -49,7 +49,9 @@ describe("every defect of a machine", () => {
       const before = labels(toldOf({ plan, set: [] }));
       const told = await toldOnceBuilt({ plan, set }, kernel);
       const fresh = told.filter((one) => one.level !== "note" && !before.includes(`${one.level} ${one.name}`));
-      expect(fresh.map((one) => [one.name, one.level, one.says])).toEqual([[name, level, built]]);
+      const own = fresh.filter((one) => one.name === name);
+      expect(own.map((one) => [one.name, one.level, one.says])).toEqual([[name, level, built]]);
+      expect(labels(fresh.filter((one) => !own.includes(one)))).toEqual(BRINGS[`${name} ${level}`] ?? []);
       expect(labels(toldOf({ plan, set })).filter((one) => one.endsWith(` ${name}`))).toEqual([]);
     },
   );

@@ -123,7 +123,7 @@ const FOOT_PULLEY = { 2: "40 teeth 2 mm", 3: "36 teeth 2 mm", 4: "36 teeth 2 mm"
 
 function motorSection({ frame, answers, value, named }: Pen, attempt: Attempt): string[] {
   const { motor, pulleys, loops, idlers } = driveOf(frame, answers, attempt);
-  const plateTop = frame.snap(answers.loops === 2 ? 10 : answers.screws === 2 ? 6 : 4);
+  const plateTop = frame.snap(answers.loops === 2 ? 10 : answers.screws === 2 ? 4.5 : 2.5);
   return [
     "",
     "# ---- Motor: it hangs shaft up from a plate on the frame",

@@ -11,6 +11,15 @@ export interface Drive {
 
 const PULLEY = "20 teeth 2 mm";
 
+/**
+ * Idlers beside the motor, mm along the belt and inwards: the heads of the motor's screws stand 15.5 to both sides of
+ * its shaft and slide with it; the flanges of an idler, 9 round its axle, stay clear of them, its axle of the motor.
+ */
+const ASIDE = 28;
+const INWARDS = 18;
+/** Air under the pulley: the belt then runs over the heads of the motor's screws. */
+const OVER_HEADS = "2.5 mm";
+
 /** Returns the drive: one loop round all screws, or a low one round those in front and a high one to the one behind. */
 export function driveOf(frame: Frame, answers: Answers, attempt: Attempt): Drive {
   return answers.loops === 2 ? twoLoops(frame, attempt) : oneLoop(frame, answers, attempt);
@@ -30,13 +39,13 @@ function oneLoop(frame: Frame, { screws }: Answers, { along, out, inset }: Attem
     frame.snap(from[1] + way[1] * s + outward[1] * t),
   ];
   const s = span * along;
-  const idler = (shift: number) => ({ at: place(s + shift, out - 14), idler: "two F625", side: "outside" });
+  const idler = (shift: number) => ({ at: place(s + shift, out - INWARDS), idler: "two F625", side: "outside" });
   const direction = Math.round((Math.atan2(outward[1], outward[0]) * 180) / Math.PI);
   return {
     motor: { motor: "NEMA 17", at: place(s, out) },
-    pulleys: [{ loop: "belt", pulley: PULLEY, hub: "up" }],
+    pulleys: [{ loop: "belt", pulley: PULLEY, hub: "up", gap: OVER_HEADS }],
     loops: { belt: { nodes: ["motor", ...spots.map(([name]) => name), "one", "two"], slide: { direction } } },
-    idlers: { one: idler(-20), two: idler(20) },
+    idlers: { one: idler(-ASIDE), two: idler(ASIDE) },
   };
 }
 

@@ -11,6 +11,7 @@ export type BodyKind =
   | "collar"
   | "pulley"
   | "motor"
+  | "motor-screw"
   | "belt"
   | "idler"
   | "plate"

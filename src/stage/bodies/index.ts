@@ -5,7 +5,7 @@ import { belts } from "./belts.ts";
 import type { Body, BodyKind, Drawn } from "./body.ts";
 import { idlerAxles, idlers } from "./idlers.ts";
 import { type Machine, machineOf } from "./machine-data.ts";
-import { motorPulleys, motors } from "./motor.ts";
+import { motorPulleys, motorScrews, motors } from "./motor.ts";
 import { nuts } from "./nuts.ts";
 import { fasteners, printedParts } from "./parts.ts";
 import { heaters, plates } from "./plates.ts";
@@ -29,6 +29,7 @@ const SOURCES: readonly Source[] = [
   { kind: "collar", from: collars },
   { kind: "pulley", from: screwPulleys },
   { kind: "motor", from: motors },
+  { kind: "motor-screw", from: motorScrews },
   { kind: "pulley", from: motorPulleys },
   { kind: "belt", from: belts },
   { kind: "idler", from: idlers },

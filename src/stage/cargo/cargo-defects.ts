@@ -57,6 +57,18 @@ export const CARGO_DEFECTS = {
     set: "torque: that of a stronger motor, a larger ratio, or a smaller lead",
     excusable: true,
   },
+  "motor-torque-beyond-motor": {
+    what: "the plan states more torque than the strongest motor of that size holds with",
+    why: "a motor has less torque while it turns than while it holds; what is worked out with more is too good",
+    set: "torque: what the data sheet gives at the lifting speed, or motor: a larger one",
+    excusable: true,
+  },
+  "motor-turns-too-fast": {
+    what: "the motor turns faster than stepping motors keep their torque at: 600 rpm, and 1200 as an error",
+    why: "its torque falls with speed until it stands still and hums, and the stage is then not where it is thought to be",
+    set: "speed: less, smaller pulleys on the screws, or screws of a larger lead",
+    excusable: true,
+  },
   "stage-runs-down-unpowered": {
     what: "the thread of a screw does not surely hold its load when the power is off",
     why: "the stage sinks or falls on what is below it when the power fails",
@@ -67,6 +79,12 @@ export const CARGO_DEFECTS = {
     what: "the load on a screw is near that at which it buckles",
     why: "a screw that bows throws the stage sideways, and then folds",
     set: "a thicker screw, a shorter one, or one hung from its head",
+    excusable: true,
+  },
+  "screw-buckles-at-stall": {
+    what: "the stalled motor pushes a screw harder than it stands: all its force may come on one",
+    why: "a stage that jams is pressed on until the motor stalls, and a screw that folds before that is lost",
+    set: "a thicker screw, a smaller ratio, a weaker motor, or a current limit of its driver",
     excusable: true,
   },
   "screw-near-whirl": {
@@ -91,6 +109,12 @@ export const CARGO_DEFECTS = {
     what: "no bar of the stage lies near a nut, in plan or in height",
     why: "the nut lifts the stage through its flange; what has to reach far to join them bends and tilts the stage",
     set: "travel.nut: the height of the bars of the stage, or a moving bar that reaches to the nut",
+    excusable: true,
+  },
+  "stage-lowest-disagrees": {
+    what: "travel.lowest is not where the lowest bar of the stage is at the bottom of the travel",
+    why: "feet are built as high as lowest lets them: too high and the stage comes down on them",
+    set: "travel.lowest: the underside of the lowest bar of the stage, or of what hangs lower",
     excusable: true,
   },
   "nut-runs-off-screw": {

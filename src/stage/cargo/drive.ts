@@ -8,7 +8,8 @@ import { slippedToothTilt } from "../../mechanics/slipped-tooth-tilt.ts";
 import { stepRate } from "../../mechanics/step-rate.ts";
 import type { Fact, Topic } from "../fact.ts";
 import type { Plan } from "../schema/index.ts";
-import { told, worked } from "../worked.ts";
+import { atMost, told, worked } from "../worked.ts";
+import { MOTOR_SPEED, motorLimits } from "./motor-limits.ts";
 import { motorLoad } from "./motor-load.ts";
 import type { ScrewDrive } from "./screw-drives.ts";
 import type { SharedStage } from "./structure.ts";
@@ -32,7 +33,7 @@ export function drive(stage: SharedStage): Topic {
   ];
   const lines = step > 0 ? [heightsLine(step), ...snapLines(plan, step)] : [];
   const layers = step > 0 ? offSteps(plan, step) : unresolved(plan, resolution.refusal?.refused);
-  const diagnostics = [...outOfStep(drives), ...layers, ...motor.diagnostics];
+  const diagnostics = [...outOfStep(drives), ...layers, ...motor.diagnostics, ...motorLimits(plan, facts)];
   return { sections: [{ title: "Drive", facts, lines }], diagnostics };
 }
 
@@ -59,7 +60,7 @@ function speedFacts({ motor, travel, loops }: Plan, each: ScrewDrive, steps: num
     { ...inputs, speed: motor.speed, screwTeeth: each.pulley.values.teeth },
     {
       screw: ["drive.screw-speed", "speed of the screws while lifting"],
-      motor: ["drive.motor-speed", "speed of the motor while lifting"],
+      motor: ["drive.motor-speed", "speed of the motor while lifting", atMost(MOTOR_SPEED.warning)],
       travel: ["drive.belt-travel", "belt that runs past over the whole lift"],
     },
   );

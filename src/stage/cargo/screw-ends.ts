@@ -84,6 +84,7 @@ function held({ name, plan: { top } }: ScrewDrive, pushed: boolean): Diagnostic[
 /** The stage at its highest: the longest part of the screw is pressed. */
 function columnOf({ loads }: SharedStage, { name, screw }: ScrewDrive, length: number) {
   const load = loads?.worst[name] ?? 0;
+  const crash = loads?.crash ?? 0;
   const rod = { modulus: STEEL.modulus, yield: YIELD, root: screw.rootDiameter };
   const column = worked(
     screwColumn,
@@ -92,12 +93,14 @@ function columnOf({ loads }: SharedStage, { name, screw }: ScrewDrive, length: n
       critical: [
         `screw.${name}.column`,
         `screw ${name}: load at which it buckles, stage at the top`,
-        atLeast(COLUMN.warning * load),
+        atLeast(Math.max(COLUMN.warning * load, crash)),
       ],
     },
   );
   const critical = column.values?.critical;
-  if (critical === undefined || !(load > 0)) return { facts: column.facts, diagnostics: [] };
+  if (critical === undefined) return { facts: column.facts, diagnostics: [] };
+  const folds = foldsAtStall(name, critical, crash, screw.rootDiameter);
+  if (!(load > 0)) return { facts: column.facts, diagnostics: folds };
   const factor = critical / load;
   const fact: Fact = {
     key: `screw.${name}.column-factor`,
@@ -116,8 +119,21 @@ function columnOf({ loads }: SharedStage, { name, screw }: ScrewDrive, length: n
   });
   return {
     facts: [...column.facts, fact],
-    diagnostics: told("screw-near-buckling", ["screws", name, "screw"], finding),
+    diagnostics: [...told("screw-near-buckling", ["screws", name, "screw"], finding), ...folds],
   };
+}
+
+/** A stage that jams on its way up is pressed on until the motor stalls. */
+function foldsAtStall(name: string, critical: number, crash: number, root: number): Diagnostic[] {
+  const finding = below({
+    value: critical,
+    unit: "N",
+    warning: crash,
+    says: (limit) =>
+      `the stalled motor pushes ${name} with up to ${limit.toFixed(0)} N; it buckles at ${critical.toFixed(0)} N`,
+    set: `a root diameter of ${(Math.ceil(10 * root * (crash / critical) ** 0.25) / 10).toFixed(1)} mm or more, or torque: of a weaker motor`,
+  });
+  return told("screw-buckles-at-stall", ["screws", name, "screw"], finding);
 }
 
 /** The slower of the two parts beside the nut, each at its longest. */

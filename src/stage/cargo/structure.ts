@@ -10,6 +10,7 @@ import { fasteners } from "./fasteners.ts";
 import { growth } from "./growth.ts";
 import { heater } from "./heater.ts";
 import { screwsOf } from "./index.ts";
+import { lowestPart } from "./lowest-part.ts";
 import { mounts } from "./mounts.ts";
 import { nutJoints } from "./nut-joints.ts";
 import { plateLayout } from "./plate-layout.ts";
@@ -40,6 +41,7 @@ const PARTS: readonly Part[] = [
   { reads: ["screws", "foot", "motor", "travel", "layers"], placeless: true, from: drive },
   { reads: ["screws", "foot", "motor", "travel"], from: screws },
   { reads: ["screws", "bars", "travel"], from: ({ plan }) => nutJoints(plan) },
+  { reads: ["bars", "travel"], placeless: true, from: ({ plan }) => ({ sections: [], diagnostics: lowestPart(plan) }) },
   { reads: [...WEIGHTS, "mount", "layers"], from: arms },
   { reads: [...WEIGHTS, "printers"], from: (stage) => plain(wheels(stage)) },
   { reads: ["plate", "mount", "print", "printers"], from: mounts },

@@ -1,5 +1,6 @@
 /** What else is told of the plan of an example, beside what is told of the plan without it, by `name level`. */
 export const BRINGS: Readonly<Record<string, readonly string[]>> = {
+  "stage-meets-foot error": ["warning stage-lowest-disagrees"],
   "screw-axis-inside-bar error": ["error no-stock-loop-within-slide", "warning nut-out-of-reach-of-stage"],
   "loop-with-two-motor-pulleys error": ["error belt-planes-apart-in-loop", "error loop-without-motor-pulley"],
   "motor-pulleys-overlap error": ["warning belt-too-near-foreign-flange"],
@@ -72,8 +73,19 @@ export const BRINGS: Readonly<Record<string, readonly string[]>> = {
     "error no-stock-loop-within-slide",
     "warning stage-tip-sags-with-print",
   ],
-  "screw-near-buckling error": ["error carriage-runs-off-post", "error nut-runs-off-screw"],
-  "screw-near-buckling warning": ["error carriage-runs-off-post", "error nut-runs-off-screw"],
+  "motor-torque-beyond-motor warning": ["warning screw-buckles-at-stall"],
+  "screw-near-buckling error": [
+    "error carriage-runs-off-post",
+    "error nut-runs-off-screw",
+    "warning screw-buckles-at-stall",
+  ],
+  "screw-near-buckling warning": [
+    "error carriage-runs-off-post",
+    "error nut-runs-off-screw",
+    "warning screw-buckles-at-stall",
+  ],
+  "screw-near-whirl error": ["warning motor-turns-too-fast"],
+  "nut-out-of-reach-of-stage warning": ["warning screw-buckles-at-stall"],
   "plate-tips-off-its-mounts error": [
     "error carriage-plate-bends",
     "error hole-near-plate-edge",

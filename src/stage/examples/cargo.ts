@@ -31,11 +31,14 @@ export const CARGO_EXAMPLES = {
   "drive-not-resolved": [onStage("error", "motor.stepAngle=1.7")],
   "layer-heights-off-full-steps": [onStage("warning", "layers=[0.2, 0.123]")],
   "motor-torque-short": [onStage("error", "motor.torque=0.02 N m"), onStage("warning", "motor.torque=0.06 N m")],
+  "motor-torque-beyond-motor": [onStage("warning", "motor.torque=0.7 N m")],
+  "motor-turns-too-fast": [onStage("error", "motor.speed=25"), onStage("warning", "motor.speed=12")],
   "stage-runs-down-unpowered": [onStage("warning")],
   "screw-near-buckling": [
     onStage("error", "screws.C.length=1500", "travel.lift=1250"),
     onStage("warning", "screws.C.length=1000", "travel.lift=600"),
   ],
+  "screw-buckles-at-stall": [onStage("warning", "motor.torque=0.6 N m")],
   "screw-near-whirl": [
     onStage("error", "screws.A.length=2000", "screws.A.top=free", "motor.speed=20"),
     onStage("warning", "screws.A.length=2000", "screws.A.top=free", "motor.speed=2"),
@@ -43,6 +46,7 @@ export const CARGO_EXAMPLES = {
   "screw-held-rigid-at-both-ends": [onStage("error", "screws.B.top=held")],
   "screw-thrust-carried-nowhere": [onStage("error", "foot.thrust=hung")],
   "nut-out-of-reach-of-stage": [onStage("warning", "travel.nut=170")],
+  "stage-lowest-disagrees": [onStage("warning", "travel.lowest=110"), onStage("note", "travel.lowest=90")],
   "nut-runs-off-screw": [onStage("error", "screws.A.length=340")],
   "plate-on-too-few-mounts": [
     onStage(

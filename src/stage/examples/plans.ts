@@ -29,7 +29,7 @@ motor:
   motor: { row: NEMA 17, shaftLength: 42 }
   at: [380, 400]
   plateTop: 10
-  torque: 0.3 N m
+  torque: 0.25 N m
   pulleys:
     - { loop: low, pulley: 20 teeth 2 mm, hub: down }
     - { loop: high, pulley: 20 teeth 2 mm, hub: up }

@@ -52,6 +52,13 @@ describe("a whole machine", () => {
     expect(of(ALLOWED)).toEqual([]);
   });
 
+  test("has the heads of the motor's screws in the way of an idler that stands on one of them", () => {
+    // NEMA 17 has its screws 15.5 mm to both sides of the shaft (nema-ics-16); the motor stands near [380, 400].
+    const moved = deriveStage(widePlan({ idlers: { press: { at: [400, 384] } } }), () => UNCALIBRATED);
+    const found = assemblyFaults(moved, () => UNCALIBRATED, kernel).map(({ says }) => says);
+    expect(found.some((says) => /motor screw \d and axle of idler press stand in one another/.test(says))).toBe(true);
+  });
+
   test.each(ALLOWED.filter(({ kinds }) => !HARD.includes(kinds.join())))(
     "needs the entry for $kinds: without it there is a clash of such two",
     (entry) => {

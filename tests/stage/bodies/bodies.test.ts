@@ -44,6 +44,7 @@ describe("the bodies of a machine put together by hand", () => {
       collar: 3,
       pulley: 5,
       motor: 1,
+      "motor-screw": 4,
       belt: 2,
       plate: 1,
       heater: 1,
@@ -228,6 +229,6 @@ describe("the bodies of a machine put together by hand", () => {
     const broken = bodiesOf(handStage({ feet: { A: { floor: 4, beltPlane: -60 } } }), printerOf);
     expect(broken.map(({ name }) => name)).not.toContain("foot-a");
     const bare = bodiesOf({ ...stage, feet: [], parts: [], loops: [], pulleys: [] }, printerOf);
-    expect(bare.map(({ kind }) => kind)).toEqual([...Array(8).fill("bar"), "motor"]);
+    expect(bare.map(({ kind }) => kind)).toEqual([...Array(8).fill("bar"), "motor", ...Array(4).fill("motor-screw")]);
   });
 });

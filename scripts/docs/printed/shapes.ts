@@ -99,7 +99,13 @@ export const fact = {
   margin: endless.optional().describe("as a share of the limit; below nought where it is overstepped"),
 };
 
-const load = z.strictObject({ name: text, leaned: z.boolean(), shares: numbers, least: numbers });
+const load = z.strictObject({
+  name: text,
+  weight: number.describe("N, of all that the screws carry together"),
+  leaned: z.boolean(),
+  shares: numbers,
+  least: numbers,
+});
 
 const placement = z.strictObject({
   origin: z.array(number).length(3),

@@ -1,5 +1,5 @@
+import { cornerOf, facets, vectorAt } from "../../src/geometry/facets.ts";
 import type { Mesh, Vec3 } from "../../src/geometry/mesh.ts";
-import { cornerOf, facets, vectorAt } from "../../src/verify/facets.ts";
 import { meshEdges, next } from "../../src/verify/mesh-edges.ts";
 import { dot } from "../../src/verify/vector.ts";
 import { type Axes, axesOf, type Camera, project } from "./camera.ts";

@@ -1,5 +1,4 @@
-import { canonical } from "./hash.ts";
-import { shapeHash } from "./shape-hash.ts";
+import { partShape } from "./part-shape.ts";
 import type { StagePart } from "./stage-parts.ts";
 
 /**
@@ -9,10 +8,10 @@ import type { StagePart } from "./stage-parts.ts";
 export function alike(parts: readonly StagePart[]): string[][] {
   const groups = new Map<string, string[]>();
   for (const part of parts) {
-    const shape = shapeHash(part);
+    const shape = partShape(part);
     if (shape === undefined) continue;
     const { printer, name } = part.request;
-    const key = [shape, part.designed.design.material, canonical(printer)].join(" ");
+    const key = JSON.stringify([shape, part.designed.design.material, printer]);
     groups.set(key, [...(groups.get(key) ?? []), name]);
   }
   return [...groups.values()].filter((names) => names.length > 1);

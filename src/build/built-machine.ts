@@ -2,7 +2,7 @@ import type { Mesh } from "../geometry/mesh.ts";
 import { type Solid, withMeshes } from "../geometry/solid.ts";
 import { type Assembled, type TestedAssembly, testedAssembly } from "./assembly.ts";
 import type { Builders } from "./builders.ts";
-import type { Carved } from "./carve.ts";
+import type { Carved, PieceWork } from "./carve.ts";
 import type { Bodies } from "./clash/meetings.ts";
 import { builtPart, isBuilt, type PartBuild, planBuilds } from "./part-builds.ts";
 import { inspected, type PieceResult } from "./piece-work.ts";
@@ -38,22 +38,22 @@ export async function builtMachine(
   const results: (PieceResult | undefined)[] = works.map(() => undefined);
   const built = new Map<PartBuild, SetPart>();
   const meshes = new Map<Solid, Mesh>();
-  const line = waitingLine<{ readonly index: number; readonly carved: Carved }>();
+  const inspect = async (work: PieceWork, index: number, carved: Carved) => {
+    results[index] = inspected(work, carved);
+    for (const one of builds)
+      if (!built.has(one) && isBuilt(one, results)) built.set(one, builtPart(one, results, version));
+    await pause?.();
+  };
+  // One after the other, as they come.
+  let inspecting = Promise.resolve();
   const carving = builders.carve(works, (index, carved) => {
     const work = works[index];
-    if (work !== undefined) meshes.set(work.piece.solid, carved.mesh);
-    line.join({ index, carved });
+    if (work === undefined) return;
+    meshes.set(work.piece.solid, carved.mesh);
+    inspecting = inspecting.then(() => inspect(work, index, carved));
+    // A fault is told where all is waited for, which may not have begun.
+    inspecting.catch(() => undefined);
   });
-  const inspecting = async () => {
-    for (let left = works.length; left > 0; left--) {
-      const { index, carved } = await line.next();
-      const work = works[index];
-      if (work !== undefined) results[index] = inspected(work, carved);
-      for (const one of builds)
-        if (!built.has(one) && isBuilt(one, results)) built.set(one, builtPart(one, results, version));
-      await pause?.();
-    }
-  };
   const compare = async ({ bodies, lift }: Bodies) => {
     await carving;
     // What is carved is not carved again for the comparison.
@@ -62,29 +62,11 @@ export async function builtMachine(
       lift,
     });
   };
-  const [assembly] = await Promise.all([testedAssembly(machine, earlier, version, compare), inspecting(), carving]);
+  const [assembly] = await Promise.all([
+    testedAssembly(machine, earlier, version, compare),
+    carving.then(() => inspecting),
+  ]);
   const stopped = forbidden(machine.stage, assembly?.found);
   const parts = builds.flatMap((one) => (stopped(one.part.owner) ? [] : (built.get(one) ?? [])));
   return { parts, assembly };
-}
-
-/** Returns a line in which things wait, first come, first served. */
-function waitingLine<Thing>(): { readonly join: (thing: Thing) => void; readonly next: () => Promise<Thing> } {
-  const waiting: Thing[] = [];
-  let called: (() => void) | undefined;
-  return {
-    join: (thing) => {
-      waiting.push(thing);
-      called?.();
-    },
-    next: async () => {
-      for (;;) {
-        const first = waiting.shift();
-        if (first !== undefined) return first;
-        await new Promise<void>((come) => {
-          called = come;
-        });
-      }
-    },
-  };
 }

@@ -69,7 +69,7 @@ async function main(argv: readonly string[]): Promise<void> {
   const begun = ["make", "check", "rebuild"].some((word) => argv.includes(word)) ? compileKernel() : undefined;
   begun?.catch(() => undefined);
   const code = () => begun ?? compileKernel();
-  // The second thread gets ready meanwhile; a plan that stands nowhere to be seen has it started later.
+  // The second thread gets ready meanwhile; a plan that a glance does not find is made on this one alone.
   const second = begun !== undefined && ofMachine && argv.includes("make") ? secondThread() : undefined;
   const { loadProgram } = await import("./program.ts");
   const { exports: program, keepCompiled } = loadProgram(ofMachine ? "machine" : "part");

@@ -1,3 +1,4 @@
+import { facets } from "../geometry/facets.ts";
 import type { Mesh } from "../geometry/mesh.ts";
 
 /** Bytes of the header, of the count behind it, and of a facet: normal, three corners, two bytes that nobody uses. */
@@ -10,7 +11,9 @@ const FACET = 50;
  * 80-byte header carries the part's name and the hash of its preset in ASCII; it never starts with "solid", which readers
  * take for the text form.
  */
-export function stl({ positions, triangles }: Mesh, name: string, hash: string): Uint8Array {
+export function stl(mesh: Mesh, name: string, hash: string): Uint8Array {
+  const { positions, triangles } = mesh;
+  const { normals } = facets(mesh);
   const count = triangles.length / 3;
   const bytes = new Uint8Array(HEADER + COUNT + FACET * count);
   bytes.fill(0x20, 0, HEADER);
@@ -23,29 +26,12 @@ export function stl({ positions, triangles }: Mesh, name: string, hash: string):
     const a = (triangles[facet * 3] as number) * 3;
     const b = (triangles[facet * 3 + 1] as number) * 3;
     const c = (triangles[facet * 3 + 2] as number) * 3;
-    writeNormal(view, at, positions, a, b, c);
     for (let axis = 0; axis < 3; axis++) {
+      view.setFloat32(at + axis * 4, normals[facet * 3 + axis] as number, true);
       view.setFloat32(at + 12 + axis * 4, positions[a + axis] as number, true);
       view.setFloat32(at + 24 + axis * 4, positions[b + axis] as number, true);
       view.setFloat32(at + 36 + axis * 4, positions[c + axis] as number, true);
     }
   }
   return bytes;
-}
-
-function writeNormal(view: DataView, at: number, p: Float64Array, a: number, b: number, c: number): void {
-  const ux = (p[b] as number) - (p[a] as number);
-  const uy = (p[b + 1] as number) - (p[a + 1] as number);
-  const uz = (p[b + 2] as number) - (p[a + 2] as number);
-  const vx = (p[c] as number) - (p[a] as number);
-  const vy = (p[c + 1] as number) - (p[a + 1] as number);
-  const vz = (p[c + 2] as number) - (p[a + 2] as number);
-  const nx = uy * vz - uz * vy;
-  const ny = uz * vx - ux * vz;
-  const nz = ux * vy - uy * vx;
-  const length = Math.sqrt(nx * nx + ny * ny + nz * nz);
-  const scale = length > 0 ? 1 / length : 0;
-  view.setFloat32(at, nx * scale, true);
-  view.setFloat32(at + 4, ny * scale, true);
-  view.setFloat32(at + 8, nz * scale, true);
 }

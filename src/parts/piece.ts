@@ -49,3 +49,8 @@ export interface Piece {
   /** The thinnest wall allowed in mm: below `error` nothing is written, below `warning` it is said. */
   readonly wall: { readonly error: number; readonly warning: number };
 }
+
+/** Returns what stands for the solids of a part: equal text, equal bodies, as often. */
+export function shapeOf(pieces: readonly Piece[]): string {
+  return JSON.stringify(pieces.map(({ name, solid, count }) => [name, solid, count]));
+}

@@ -1,5 +1,5 @@
+import { cornerOf, facets, SLIVER, vectorAt } from "../geometry/facets.ts";
 import type { Mesh, Vec3 } from "../geometry/mesh.ts";
-import { cornerOf, facets, SLIVER, vectorAt } from "./facets.ts";
 import { clip, type Region } from "./region.ts";
 import { cross, dot, minus, plus } from "./vector.ts";
 

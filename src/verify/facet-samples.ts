@@ -1,5 +1,5 @@
+import { cornerOf } from "../geometry/facets.ts";
 import type { Mesh, Vec3 } from "../geometry/mesh.ts";
-import { cornerOf } from "./facets.ts";
 import { minus } from "./vector.ts";
 
 /** Steps of the two-dimensional sequence that fills a square evenly: 1/g and 1/g^2 with g^3 = g + 1. */

@@ -1,5 +1,5 @@
+import { cornerOf, facets, SLIVER, vectorAt } from "../geometry/facets.ts";
 import type { Mesh, Vec3 } from "../geometry/mesh.ts";
-import { cornerOf, facets, SLIVER, vectorAt } from "./facets.ts";
 import { isCollapsed, type MeshEdges } from "./mesh-edges.ts";
 import { dot, minus, plus, scaled } from "./vector.ts";
 

@@ -1,7 +1,7 @@
+import { cornerOf, facets, SLIVER } from "../geometry/facets.ts";
 import type { Box, Mesh, Vec3 } from "../geometry/mesh.ts";
 import { boxOf } from "./box-of.ts";
 import { disjointSets } from "./disjoint-sets.ts";
-import { cornerOf, facets, SLIVER } from "./facets.ts";
 import { isCollapsed, type MeshEdges, meshEdges, next } from "./mesh-edges.ts";
 
 /** What a mesh says about itself. It is not searched for facets that pierce each other. */

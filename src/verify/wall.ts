@@ -1,6 +1,6 @@
+import { facets, SLIVER, vectorAt } from "../geometry/facets.ts";
 import type { Mesh, Vec3 } from "../geometry/mesh.ts";
 import { facetLattice, facetSamples } from "./facet-samples.ts";
-import { facets, SLIVER, vectorAt } from "./facets.ts";
 import { type NearestHit, rayTree } from "./ray-tree.ts";
 import { holds, type Region } from "./region.ts";
 import { plus, scaled, square } from "./vector.ts";

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import type { Manifold } from "manifold-3d";
 import { describe, expect, it } from "vitest";
-import { cornerOf, facets } from "../../src/verify/facets.ts";
+import { cornerOf, facets } from "../../src/geometry/facets.ts";
 import { meshEdges, next } from "../../src/verify/mesh-edges.ts";
 import { type Overhang, overhangs } from "../../src/verify/overhang.ts";
 import { soundness } from "../../src/verify/soundness.ts";

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { cornerOf } from "../../src/geometry/facets.ts";
 import type { Mesh, Vec3 } from "../../src/geometry/mesh.ts";
-import { cornerOf } from "../../src/verify/facets.ts";
 import { rayTree } from "../../src/verify/ray-tree.ts";
 import { cross, dot, minus, plus, scaled } from "../../src/verify/vector.ts";
 import { bearingBlock, between, block, meshOf } from "./bodies.ts";

@@ -1,7 +1,7 @@
 import { STLLoader } from "three/examples/jsm/loaders/STLLoader.js";
 import { describe, expect, it } from "vitest";
+import { cornerOf, facets, vectorAt } from "../../src/geometry/facets.ts";
 import type { Mesh } from "../../src/geometry/mesh.ts";
-import { cornerOf, facets, vectorAt } from "../../src/verify/facets.ts";
 import { soundness } from "../../src/verify/soundness.ts";
 import { readStl, readStlNormals } from "../support/read-stl.ts";
 import { bearingBlock, meshOf } from "./bodies.ts";

@@ -3,6 +3,7 @@ import type { Diagnostic, Path } from "../../core/diagnostic.ts";
 import { applyAcceptance } from "../../parts/acceptance.ts";
 import type { Design } from "../../parts/family.ts";
 import { FAMILIES } from "../../parts/index.ts";
+import { shapeOf } from "../../parts/piece.ts";
 import { acceptedOf } from "../acceptance.ts";
 import type { PlacedPart, PrinterOf } from "../machine.ts";
 import type { Plan } from "../schema/index.ts";
@@ -45,9 +46,7 @@ function drawn(part: PlacedPart, printer: PrinterOf): string | undefined {
     pieces: design.pieces(),
   }));
   if (designed.every(({ pieces }) => pieces.length === 0)) return undefined;
-  return JSON.stringify(
-    designed.map(({ material, pieces }) => [material, pieces.map(({ name, solid, count }) => [name, solid, count])]),
-  );
+  return JSON.stringify(designed.map(({ material, pieces }) => [material, shapeOf(pieces)]));
 }
 
 /**

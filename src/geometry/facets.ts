@@ -1,4 +1,4 @@
-import type { Mesh, Vec3 } from "../geometry/mesh.ts";
+import type { Mesh, Vec3 } from "./mesh.ts";
 
 /** The unit normal (x, y, z) and the area in mm2 of each facet; a facet without area has the normal 0, 0, 0. */
 export interface Facets {

@@ -1,3 +1,5 @@
+import { below, type Finding } from "../../parts/check.ts";
+
 /** Room between a hole's edge and the heater, mm. common practice */
 export const HEATER_ROOM = 6;
 
@@ -35,4 +37,19 @@ export function besideBox({ left, right, front, back }: Box, [x, y]: Spot, away:
   // Away from the box, so that what is typed with one place is free.
   const out = (value: number, from: number) => (value < from ? Math.floor(value * 10) : Math.ceil(value * 10)) / 10;
   return [out(px, x), out(py, y)];
+}
+
+/** Returns what is wrong with a hole whose edge lies `room` mm beside the heater, below 0 under it; undefined for none. */
+export function nearHeater(hole: string, room: number, set: string): Finding | undefined {
+  return below({
+    value: room,
+    unit: "mm",
+    error: 0,
+    warning: HEATER_ROOM,
+    says: (limit) =>
+      room < 0
+        ? `${hole} lies under the heater, or cuts its edge, by ${(-room).toFixed(1)} mm`
+        : `${hole} lies ${room.toFixed(1)} mm beside the heater, under ${limit} mm`,
+    set,
+  });
 }

@@ -5,7 +5,7 @@ import { below } from "../../parts/check.ts";
 import { fittings } from "../../parts/tram-mount/fittings.ts";
 import type { Fact, Topic } from "../fact.ts";
 import { told } from "../worked.ts";
-import { type Box, besideBox, boxOf, HEATER_ROOM, outside, type Spot } from "./plate-box.ts";
+import { type Box, besideBox, boxOf, HEATER_ROOM, nearHeater, outside, type Spot } from "./plate-box.ts";
 import { sensorLayout } from "./sensor-layout.ts";
 import type { SharedStage } from "./structure.ts";
 import { tramMountsOf } from "./tram-mounts.ts";
@@ -98,17 +98,11 @@ function nearEdge({ name, bore }: Hole, edge: number): Diagnostic[] {
 function underHeater(hole: Hole, room: number | undefined, heater: Box | undefined): Diagnostic[] {
   if (room === undefined || heater === undefined) return [];
   const { name } = hole;
-  const finding = below({
-    value: room,
-    unit: "mm",
-    error: 0,
-    warning: HEATER_ROOM,
-    says: (limit) =>
-      room < 0
-        ? `the hole of ${name} lies under the heater, or cuts its edge, by ${(-room).toFixed(1)} mm`
-        : `the hole of ${name} lies ${room.toFixed(1)} mm beside the heater, under ${limit} mm`,
-    set: `at: [${besideBox(heater, hole.at, HEATER_ROOM + hole.bore / 2).join(", ")}], ${HEATER_ROOM} mm outside the heater, or a smaller heater`,
-  });
+  const finding = nearHeater(
+    `the hole of ${name}`,
+    room,
+    `at: [${besideBox(heater, hole.at, HEATER_ROOM + hole.bore / 2).join(", ")}], ${HEATER_ROOM} mm outside the heater, or a smaller heater`,
+  );
   return told("hole-under-heater", ["plate", "mounts", name, "at"], finding);
 }
 

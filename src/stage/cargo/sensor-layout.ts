@@ -4,7 +4,7 @@ import type { Fact } from "../fact.ts";
 import { rounded } from "../frame/footing.ts";
 import type { Plan } from "../schema/index.ts";
 import { atLeast, atMost, told } from "../worked.ts";
-import { type Box, besideBox, HEATER_ROOM, outside } from "./plate-box.ts";
+import { type Box, besideBox, HEATER_ROOM, nearHeater, outside } from "./plate-box.ts";
 
 /** A sensor's hole: metal between it and the plate's edge in diameters, and left over its end, mm. common practice */
 const EDGE = 1.5;
@@ -67,17 +67,8 @@ function tooDeep(depth: number, thickness: number): Found {
 function beside(heater: Box, at: readonly [number, number], diameter: number): Found {
   const room = rounded(outside(heater, at) - diameter / 2);
   const place = besideBox(heater, at, HEATER_ROOM + diameter / 2).join(", ");
-  const finding = below({
-    value: room,
-    unit: "mm",
-    error: 0,
-    warning: HEATER_ROOM,
-    says: (limit) =>
-      room < 0
-        ? `the sensor's hole lies under the heater, or cuts its edge, by ${(-room).toFixed(1)} mm`
-        : `the sensor's hole lies ${room.toFixed(1)} mm beside the heater, under ${limit} mm`,
-    set: `at: [${place}], or underHeater: true where the sensor is part of the heater`,
-  });
+  const set = `at: [${place}], or underHeater: true where the sensor is part of the heater`;
+  const finding = nearHeater("the sensor's hole", room, set);
   const label = "temperature sensor: edge of its hole to the heater";
   const facts: Fact[] = [{ key: "sensor.heater", label, value: room, unit: "mm", limit: atLeast(HEATER_ROOM) }];
   return { facts, diagnostics: told("sensor-under-heater", ["plate", "sensor", "at"], finding) };

@@ -90,15 +90,19 @@ async function library(folder) {
 /** What the trial runs make: parts, and a machine. */
 const TRIALS = [["screw-foot", "tram-mount", "wheel-plate"], ["presets/stages/seed-bench.yaml"]];
 
+/** Runs the program so that it keeps beside itself what V8 compiles: the kernel's code, or its own after it has run. */
+function keepCompiled(folder, what, words) {
+  const environment = { ...process.env, TRAMWRIGHT_KEEP_COMPILED: what };
+  const program = join(folder, "tramwright.cjs");
+  const { status } = spawnSync(process.execPath, [program, ...words], { env: environment, stdio: "ignore" });
+  if (status !== 0) throw new Error(`the trial run of ${words.join(" ")} ended with ${status}`);
+}
+
 /** Makes something of each kind, so that what a first `make` needs is compiled beforehand, beside the program. */
 async function tryOut(folder) {
   const trial = await mkdtemp(join(tmpdir(), "tramwright-build-"));
-  const environment = { ...process.env, TRAMWRIGHT_KEEP_COMPILED: "1" };
-  for (const made of TRIALS) {
-    const words = [join(folder, "tramwright.cjs"), "make", ...made, "-o", trial, "--quiet"];
-    const { status } = spawnSync(process.execPath, words, { env: environment, stdio: "ignore" });
-    if (status !== 0) throw new Error(`the trial run of ${made.join(", ")} ended with ${status}`);
-  }
+  keepCompiled(folder, "kernel", ["make"]);
+  for (const made of TRIALS) keepCompiled(folder, "program", ["make", ...made, "-o", trial, "--quiet"]);
   await rm(trial, { recursive: true });
 }
 

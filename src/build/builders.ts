@@ -1,4 +1,6 @@
 import type { Kernel } from "../geometry/kernel.ts";
+import type { Mesh } from "../geometry/mesh.ts";
+import { type Solid, withMeshes } from "../geometry/solid.ts";
 import { type Carved, carve, type PieceWork } from "./carve.ts";
 import { type Bodies, type Meetings, meetingsOf } from "./clash/meetings.ts";
 
@@ -6,17 +8,36 @@ import { type Bodies, type Meetings, meetingsOf } from "./clash/meetings.ts";
 export interface Builders {
   /** Carves bodies; `heard` is told of each as it comes, in any order. Fulfilled when it has heard of all. */
   readonly carve: (works: readonly PieceWork[], heard: (index: number, carved: Carved) => void) => Promise<void>;
-  /** Compares the bodies of a machine in pairs. */
+  /**
+   * Compares the bodies of a machine in pairs. It may be asked for while bodies are still carved: those that `carve`
+   * was last given are not carved again.
+   */
   readonly compare: (machine: Bodies) => Promise<Meetings>;
 }
 
 /** Returns builders that do everything on the thread that asks. `kernel` is loaded when something needs it. */
 export function oneBuilder(kernel: () => Promise<Kernel>): Builders {
+  let carving: Promise<ReadonlyMap<Solid, Mesh>> = Promise.resolve(new Map());
+  const carveAll = async (works: readonly PieceWork[], heard: (index: number, carved: Carved) => void) => {
+    const ready = await kernel();
+    const meshes = new Map<Solid, Mesh>();
+    for (const [index, work] of works.entries()) {
+      const carved = carve(work, ready);
+      meshes.set(work.piece.solid, carved.mesh);
+      heard(index, carved);
+    }
+    return meshes;
+  };
   return {
     carve: async (works, heard) => {
-      const ready = await kernel();
-      for (const [index, work] of works.entries()) heard(index, carve(work, ready));
+      carving = carveAll(works, heard);
+      await carving;
     },
-    compare: async (machine) => meetingsOf(machine, await kernel()),
+    compare: async (machine) => meetingsOf(asCarved(machine, await carving), await kernel()),
   };
+}
+
+/** Returns the machine with what was carved in place of what it was carved from. */
+export function asCarved({ bodies, lift }: Bodies, meshes: ReadonlyMap<Solid, Mesh>): Bodies {
+  return { bodies: bodies.map((body) => ({ ...body, solid: withMeshes(body.solid, meshes) })), lift };
 }

@@ -1,9 +1,6 @@
-import type { Mesh } from "../geometry/mesh.ts";
-import { type Solid, withMeshes } from "../geometry/solid.ts";
 import { type Assembled, type TestedAssembly, testedAssembly } from "./assembly.ts";
 import type { Builders } from "./builders.ts";
 import type { Carved, PieceWork } from "./carve.ts";
-import type { Bodies } from "./clash/meetings.ts";
 import { builtPart, isBuilt, type PartBuild, planBuilds } from "./part-builds.ts";
 import { inspected, type PieceResult } from "./piece-work.ts";
 import { forbidden, type StagePart } from "./stage-parts.ts";
@@ -37,7 +34,6 @@ export async function builtMachine(
   const { builds, works } = planBuilds(missing);
   const results: (PieceResult | undefined)[] = works.map(() => undefined);
   const built = new Map<PartBuild, SetPart>();
-  const meshes = new Map<Solid, Mesh>();
   const inspect = async (work: PieceWork, index: number, carved: Carved) => {
     results[index] = inspected(work, carved);
     for (const one of builds)
@@ -49,21 +45,12 @@ export async function builtMachine(
   const carving = builders.carve(works, (index, carved) => {
     const work = works[index];
     if (work === undefined) return;
-    meshes.set(work.piece.solid, carved.mesh);
     inspecting = inspecting.then(() => inspect(work, index, carved));
     // A fault is told where all is waited for, which may not have begun.
     inspecting.catch(() => undefined);
   });
-  const compare = async ({ bodies, lift }: Bodies) => {
-    await carving;
-    // What is carved is not carved again for the comparison.
-    return await builders.compare({
-      bodies: bodies.map((body) => ({ ...body, solid: withMeshes(body.solid, meshes) })),
-      lift,
-    });
-  };
   const [assembly] = await Promise.all([
-    testedAssembly(machine, earlier, version, compare),
+    testedAssembly(machine, earlier, version, builders.compare),
     carving.then(() => inspecting),
   ]);
   const stopped = forbidden(machine.stage, assembly?.found);

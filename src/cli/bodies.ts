@@ -1,26 +1,36 @@
 import type { MessagePort } from "node:worker_threads";
-import { carve } from "../build/carve.ts";
+import { asCarved } from "../build/builders.ts";
+import { type Carved, carve, type PieceWork } from "../build/carve.ts";
 import { meetingsOf } from "../build/clash/meetings.ts";
-import { loadKernel } from "../geometry/kernel.ts";
-import { readShipped } from "./files.ts";
+import { type Kernel, loadKernel } from "../geometry/kernel.ts";
+import type { Solid } from "../geometry/solid.ts";
 import type { Answer, Order } from "./two-builders.ts";
 
 /** Does on the second thread what the first one orders through the port. `keepCompiled` is for the build's trial run. */
 export function serve(port: MessagePort, keepCompiled: () => void): void {
-  // V8 knows these bytes from the first thread: both wait for one compilation, and share what it optimises later.
-  const loading = loadKernel(WebAssembly.compile(readShipped("manifold.wasm")));
-  const answer = (one: Answer, handedOver: ArrayBuffer[] = []) => port.postMessage(one, handedOver);
+  const answer = (one: Answer) => port.postMessage(one);
+  let loading: Promise<Kernel> | undefined;
+  let carved: readonly Carved[] = [];
+  const carveAndAnswer = (work: PieceWork, index: number, kernel: Kernel) => {
+    const one = carve(work, kernel);
+    answer({ index, carved: one });
+    return one;
+  };
   port.on("message", async (order: Order) => {
+    if ("kernel" in order) {
+      loading = loadKernel(Promise.resolve(order.kernel));
+      return;
+    }
     const kernel = await loading;
-    if ("machine" in order) answer({ found: meetingsOf(order.machine, kernel) });
-    else
-      for (const [index, work] of order.works.entries()) {
-        const carved = carve(work, kernel);
-        const { positions, triangles } = carved.mesh;
-        answer({ index, carved }, [positions.buffer, triangles.buffer] as ArrayBuffer[]);
-      }
+    if (kernel === undefined) throw new Error("an order came before the kernel");
+    if ("works" in order) {
+      carved = order.works.map((work, index) => carveAndAnswer(work, index, kernel));
+      answer("all carved");
+      return;
+    }
+    const meshes = new Map(carved.map(({ mesh }, index) => [order.carved[index] as Solid, mesh]));
+    answer({ found: meetingsOf(asCarved(order.machine, meshes), kernel) });
     // Set by the build's trial run only.
     if (process.env.TRAMWRIGHT_KEEP_COMPILED !== undefined) keepCompiled();
-    answer("nothing left");
   });
 }

@@ -2,8 +2,8 @@ import v8 from "node:v8";
 import { harmless, oneLine } from "../core/unprintable.ts";
 import { reason } from "./file-reason.ts";
 import { tryOrdinary } from "./file-text.ts";
-import { readShipped } from "./files.ts";
 import { EXIT, isTrouble } from "./io.ts";
+import { compiledKernel, keepOptimisedKernel, optimisedKernel } from "./kernel-code.ts";
 import { secondThread } from "./second-thread.ts";
 
 declare const TRAMWRIGHT_VERSION: string;
@@ -20,8 +20,6 @@ const write = {
   out: (line: string) => process.stdout.write(`${line}\n`),
   err: (line: string) => process.stderr.write(`${line}\n`),
 };
-
-const compileKernel = (): Promise<WebAssembly.Module> => WebAssembly.compile(readShipped("manifold.wasm"));
 
 const MACHINE_COMMANDS = ["report", "compare", "tram"];
 
@@ -45,6 +43,10 @@ async function main(argv: readonly string[]): Promise<void> {
       return;
     }
   }
+  // A step of the build.
+  if (process.env.TRAMWRIGHT_KEEP_COMPILED === "kernel") return await keepOptimisedKernel();
+  const builds = ["make", "check", "rebuild"].some((word) => argv.includes(word));
+  const optimised = builds ? optimisedKernel() : undefined;
   let cleanUp = () => {};
   for (const [signal, code] of [
     ["SIGINT", 130],
@@ -65,12 +67,12 @@ async function main(argv: readonly string[]): Promise<void> {
     v8.setFlagsFromString("--no-wasm-tier-up");
     v8.setFlagsFromString("--no-wasm-dynamic-tiering");
   }
-  // The kernel compiles on other threads while the program itself is loaded.
-  const begun = ["make", "check", "rebuild"].some((word) => argv.includes(word)) ? compileKernel() : undefined;
+  // Where it has to be compiled, that begins on other threads while the program itself is loaded.
+  const begun = builds ? Promise.resolve(optimised ?? compiledKernel()) : undefined;
   begun?.catch(() => undefined);
-  const code = () => begun ?? compileKernel();
+  const code = () => begun ?? compiledKernel();
   // The second thread gets ready meanwhile; a plan that a glance does not find is made on this one alone.
-  const second = begun !== undefined && ofMachine && argv.includes("make") ? secondThread() : undefined;
+  const second = begun !== undefined && ofMachine && argv.includes("make") ? secondThread(begun) : undefined;
   const { loadProgram } = await import("./program.ts");
   const { exports: program, keepCompiled } = loadProgram(ofMachine ? "machine" : "part");
   cleanUp = program.cleanUp;

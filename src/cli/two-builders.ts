@@ -1,18 +1,21 @@
 import type { Worker } from "node:worker_threads";
-import type { Builders } from "../build/builders.ts";
+import { asCarved, type Builders } from "../build/builders.ts";
 import { type Carved, carve, type PieceWork } from "../build/carve.ts";
 import { type Bodies, type Meetings, meetingsOf } from "../build/clash/meetings.ts";
 import type { Kernel } from "../geometry/kernel.ts";
+import type { Mesh } from "../geometry/mesh.ts";
+import type { Solid } from "../geometry/solid.ts";
 import { breath } from "./breath.ts";
 
-/** What the second thread is told to do. */
-export type Order = { readonly works: readonly PieceWork[] } | { readonly machine: Bodies };
+/** What the second thread is given: the kernel's code, which comes first, and then what it is to do, in this order. */
+export type Order =
+  | { readonly kernel: WebAssembly.Module }
+  | { readonly works: readonly PieceWork[] }
+  /** `carved` are the solids of the works before, in their order, as they stand in the machine. */
+  | { readonly machine: Bodies; readonly carved: readonly Solid[] };
 
-/** What it answers: body by body or all that meets, and then that it is done. */
-export type Answer =
-  | { readonly index: number; readonly carved: Carved }
-  | { readonly found: Meetings }
-  | "nothing left";
+/** What it answers: body by body, that all are carved, and all that meets. */
+export type Answer = { readonly index: number; readonly carved: Carved } | "all carved" | { readonly found: Meetings };
 
 /**
  * Returns builders that leave to a second thread what needs the kernel, so that this one can go on with what does not.
@@ -23,55 +26,74 @@ export function twoBuilders(
   second: Worker | undefined,
   progress?: (words: string) => void,
 ): Builders {
+  const give = giver(second);
+  let solids: readonly Solid[] = [];
+  let carving: Promise<ReadonlyMap<Solid, Mesh>> = Promise.resolve(new Map());
+  const carveAll = async (works: readonly PieceWork[], heard: (index: number, carved: Carved) => void) => {
+    const done = new Set<number>();
+    const meshes = new Map<Solid, Mesh>();
+    const step = () => progress?.(`building ${Math.min(done.size + 1, works.length)} of ${works.length} bodies`);
+    const hear = (index: number, work: PieceWork | undefined, carved: Carved) => {
+      if (work === undefined) return;
+      done.add(index);
+      meshes.set(work.piece.solid, carved.mesh);
+      step();
+      heard(index, carved);
+    };
+    step();
+    await give({ works }, (answer) => {
+      if (typeof answer === "object" && "carved" in answer) hear(answer.index, works[answer.index], answer.carved);
+      return answer === "all carved";
+    });
+    for (const [index, work] of works.entries()) {
+      if (done.has(index)) continue;
+      hear(index, work, carve(work, await kernel()));
+      await breath();
+    }
+    return meshes;
+  };
   return {
     carve: async (works, heard) => {
-      const done = new Set<number>();
-      const step = () => progress?.(`building ${Math.min(done.size + 1, works.length)} of ${works.length} bodies`);
-      const hear = (index: number, carved: Carved) => {
-        done.add(index);
-        step();
-        heard(index, carved);
-      };
-      step();
-      await answered(second, { works }, (answer) => {
-        if ("carved" in answer) hear(answer.index, answer.carved);
-      });
-      for (const [index, work] of works.entries()) {
-        if (done.has(index)) continue;
-        hear(index, carve(work, await kernel()));
-        await breath();
-      }
+      solids = works.map(({ piece }) => piece.solid);
+      carving = carveAll(works, heard);
+      await carving;
     },
     compare: async (machine) => {
       let found: Meetings | undefined;
-      await answered(second, { machine }, (answer) => {
-        if ("found" in answer) found = answer.found;
+      await give({ machine, carved: solids }, (answer) => {
+        if (typeof answer === "object" && "found" in answer) found = answer.found;
+        return found !== undefined;
       });
-      return found ?? meetingsOf(machine, await kernel());
+      return found ?? meetingsOf(asCarved(machine, await carving), await kernel());
     },
   };
 }
 
-/** Gives a thread an order and hears its answers; fulfilled when it has nothing left to do, or is no more. */
-function answered(
-  worker: Worker | undefined,
-  order: Order,
-  hear: (answer: Exclude<Answer, string>) => void,
-): Promise<void> {
-  return new Promise((resolve) => {
-    if (worker === undefined) return resolve();
-    const end = () => {
-      worker.off("message", listen);
-      worker.off("exit", end);
-      worker.unref();
-      resolve();
-    };
-    const listen = (answer: Answer) => (answer === "nothing left" ? end() : hear(answer));
-    worker.on("message", listen);
-    worker.on("exit", end);
-    worker.ref();
-    worker.postMessage(order);
-    // A thread that has ended has no number, and will not say so again.
-    if (worker.threadId < 0) end();
-  });
+/** Gives an order and hears the answers until one is the last; fulfilled then, or when the thread is no more. */
+type Give = (order: Order, isLast: (answer: Answer) => boolean) => Promise<void>;
+
+/** Returns how a thread is given its orders. This program ends only when it has answered all of them. */
+function giver(worker: Worker | undefined): Give {
+  let open = 0;
+  return (order, isLast) =>
+    new Promise((resolve) => {
+      if (worker === undefined) return resolve();
+      const end = () => {
+        worker.off("message", listen);
+        worker.off("exit", end);
+        open--;
+        if (open === 0) worker.unref();
+        resolve();
+      };
+      const listen = (answer: Answer) => {
+        if (isLast(answer)) end();
+      };
+      worker.on("message", listen);
+      worker.on("exit", end);
+      open++;
+      worker.ref();
+      worker.postMessage(order);
+      // A thread that has ended has no number, and will not say so again.
+      if (worker.threadId < 0) end();
+    });
 }

@@ -72,6 +72,8 @@ export interface StageSet {
   readonly source?: ManifestSource | undefined;
   /** Names of its parts that are the same bodies, where that is known; else it is looked for. */
   readonly alike?: readonly (readonly string[])[] | undefined;
+  /** The text of belts.svg, where it is drawn already. */
+  readonly belts?: string | undefined;
 }
 
 /** Returns the SHA-256 of bytes in hex digits. */
@@ -79,7 +81,7 @@ type Digest = (bytes: Uint8Array) => string;
 
 /** Returns the files that this run has to write, the manifest last; parts that are kept are listed in it. */
 export function setFiles(
-  { name, stage, parts, assembly, version, source, alike: groups }: StageSet,
+  { name, stage, parts, assembly, version, source, alike: groups, belts }: StageSet,
   digest: Digest = sha256Hex,
 ): FinishedFile[] {
   const good = parts.filter(isGood);
@@ -102,7 +104,7 @@ export function setFiles(
       bytes: encoded(reportJson({ name, stage: withFound(stage, assembly), parts: listed, version })),
     },
     { name: "hardware.csv", bytes: encoded(hardwareCsv(stage, designs)) },
-    { name: "belts.svg", bytes: encoded(beltsSvg(stage, name)) },
+    { name: "belts.svg", bytes: encoded(belts ?? beltsSvg(stage, name)) },
   ];
   const kept = good.flatMap((one) => ("kept" in one ? one.files : []));
   const files = [...kept, ...[...ofParts, ...ofMachine].map((file) => entryOf(file, digest))].sort((a, b) =>

@@ -1,5 +1,6 @@
 import { defect } from "../core/defects.ts";
 import type { Diagnostic } from "../core/diagnostic.ts";
+import { type Facets, facets } from "../geometry/facets.ts";
 import type { Body } from "../geometry/kernel.ts";
 import type { Mesh, Vec3 } from "../geometry/mesh.ts";
 import type { Contact, KeepOut, Piece } from "../parts/piece.ts";
@@ -23,7 +24,8 @@ export interface Fit {
 /** Returns what is wrong between the finished body and the hardware: entered keep-outs, faces that do not touch. */
 export function verifyPiece(piece: Piece, body: Body, mesh: Mesh): Fit {
   const entered = piece.keepOuts.flatMap((keepOut) => enteredBy(body, keepOut));
-  const gaps = piece.contacts.flatMap((contact) => missed(contact, mesh));
+  const known = facets(mesh);
+  const gaps = piece.contacts.flatMap((contact) => missed(contact, mesh, known));
   return {
     diagnostics: [...entered, ...gaps],
     free: piece.keepOuts.length - entered.filter(({ level }) => level === "error").length,
@@ -51,10 +53,10 @@ function clash(name: string, volume: number, level: "error" | "warning"): Diagno
   });
 }
 
-function missed(contact: Contact, mesh: Mesh): Diagnostic[] {
+function missed(contact: Contact, mesh: Mesh, known: Facets): Diagnostic[] {
   const { point, reach } = contact;
   const corner = (by: number): Vec3 => [point[0] + by, point[1] + by, point[2] + by];
-  const area = contactArea(mesh, contact, boxRegion(corner(-reach), corner(reach)));
+  const area = contactArea(mesh, contact, boxRegion(corner(-reach), corner(reach)), known);
   if (area >= TOUCH * contact.area) return [];
   return [
     defect("contact-face-missing", {

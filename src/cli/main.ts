@@ -62,7 +62,7 @@ async function main(argv: readonly string[]): Promise<void> {
   // A single part is made too soon for the optimising compiler of WebAssembly to pay; a whole machine is not.
   const ofMachine = argv.some(isPlan) || MACHINE_COMMANDS.includes(argv[0] ?? "");
   // Of the code of a machine, only what runs for long pays for being optimised: two threads have work besides.
-  if (ofMachine) v8.setFlagsFromString("--interrupt-budget=300000");
+  if (ofMachine) v8.setFlagsFromString("--interrupt-budget=600000");
   else {
     v8.setFlagsFromString("--no-wasm-tier-up");
     v8.setFlagsFromString("--no-wasm-dynamic-tiering");

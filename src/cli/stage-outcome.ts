@@ -8,6 +8,7 @@ import { forbidden } from "../build/stage-parts.ts";
 import { alikeIn, type Earlier, foundOf, isGood, keptPart, type SetPart, setFiles } from "../build/stage-set.ts";
 import { defect } from "../core/defects.ts";
 import { type Diagnostic, hasErrors } from "../core/diagnostic.ts";
+import { beltsSvg } from "../outputs/belts-svg.ts";
 import { type CautionName, forSupply } from "../parts/cautions.ts";
 import type { Located } from "../presets/read.ts";
 import { breath } from "./breath.ts";
@@ -60,12 +61,10 @@ export async function outcomeOf(
   if (taken.length > 0) return { ...nothing, messages: inOrder([...messages, ...taken.map(loaded.locate)]) };
   if (!args.dry) settleSet(folder);
   const before = earlierIn(folder);
-  const { parts, assembly } = await partsOf(
-    machine,
-    args.dry || args.force ? undefined : before,
-    args.version,
-    builders,
-  );
+  const building = partsOf(machine, args.dry || args.force ? undefined : before, args.version, builders);
+  // What follows from the plan alone is drawn while the first bodies are carved.
+  const belts = beltsSvg(machine.stage, machine.preset.name);
+  const { parts, assembly } = await building;
   const found = inPlan(
     machine.preset,
     parts.map((one) => ({ part: one.part, diagnostics: foundOf(one) })),
@@ -78,7 +77,7 @@ export async function outcomeOf(
   const source = wrong ? undefined : sourceOf(target, machine.preset, { messages: all, cautions }, args);
   const { stage, preset } = machine;
   const same = alikeIn(parts);
-  const set = { name: preset.name, stage, parts, assembly, version: args.version, source, alike: same };
+  const set = { name: preset.name, stage, parts, assembly, version: args.version, source, alike: same, belts };
   const files = setFiles(set, sha256);
   const written = files.map(({ name }) => name);
   const kept = parts.flatMap((one) => ("kept" in one ? one.files.map(({ name }) => name) : []));

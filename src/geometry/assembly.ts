@@ -30,6 +30,7 @@ export interface Handle<Own> {
   translate(x: number, y: number, z: number): Own;
   scale(factors: [number, number, number]): Own;
   volume(): number;
+  numTri(): number;
   boundingBox(): Box;
   minGap(other: Own, reach: number): number;
   delete(): void;
@@ -58,16 +59,26 @@ export function assemblyOf<Own extends Handle<Own>>(
     lift === from ? drawn(solid) : keep(drawn(solid).translate(0, 0, lift - from));
   return {
     overlap: (first, second, rooms = []) => {
+      const one = drawn(first.solid);
       const other = raised(second, first.lift);
-      if (keep(drawn(first.solid).intersect(within(other, keep))).volume() === 0) return undefined;
-      const meeting = keep(drawn(first.solid).intersect(other));
+      const touches = () => meetsNowhere(one, other, keep);
+      // Bodies that may share a room most likely do; any others most likely touch at most.
+      if (rooms.length === 0 && touches()) return undefined;
+      const meeting = keep(one.intersect(other));
       const left = rooms.reduce((rest, room) => keep(rest.subtract(raised(room, first.lift))), meeting);
       const volume = left.volume();
-      return volume > 0 ? { volume, box: risen(left.boundingBox(), first.lift) } : undefined;
+      if (volume <= 0 || (rooms.length > 0 && touches())) return undefined;
+      return { volume, box: risen(left.boundingBox(), first.lift) };
     },
     gap: (first, second, reach) => drawn(first.solid).minGap(raised(second, first.lift), reach),
     box: (solid) => drawn(solid).boundingBox(),
   };
+}
+
+/** Whether two bodies share nothing once the simpler of them has lost its outermost skin. */
+function meetsNowhere<Own extends Handle<Own>>(one: Own, other: Own, keep: (handle: Own) => Own): boolean {
+  const [rich, simple] = one.numTri() < other.numTri() ? [other, one] : [one, other];
+  return keep(rich.intersect(within(simple, keep))).volume() === 0;
 }
 
 /** Returns the body without its outermost skin, as far as a change of scale in each direction takes it off. */

@@ -45,9 +45,12 @@ export function holds(region: Region, point: Vec3): boolean {
   return region.every(({ normal, offset }) => dot(normal, point) <= offset);
 }
 
-/** Returns the part of a flat convex polygon that lies in the room; empty when none does. */
+/** Returns the part of a flat convex polygon that lies in the room; empty when none does, the same when all does. */
 export function clip(polygon: readonly Vec3[], region: Region): readonly Vec3[] {
-  return region.reduce(cutBy, polygon);
+  let left = polygon;
+  for (const half of region)
+    if (!left.every((corner) => dot(half.normal, corner) <= half.offset)) left = cutBy(left, half);
+  return left;
 }
 
 function cutBy(polygon: readonly Vec3[], { normal, offset }: HalfSpace): readonly Vec3[] {

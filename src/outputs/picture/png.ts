@@ -1,26 +1,30 @@
 import { zlibSync } from "fflate/browser";
 
-/** A picture of RGB bytes, rows from the top. */
+/** A picture whose pixels are numbers of colours, rows from the top. */
 export interface Picture {
   readonly width: number;
   readonly height: number;
+  /** A byte each. */
   readonly pixels: Uint8Array;
+  /** Red, green and blue of each colour, at most 256 of them. */
+  readonly palette: Uint8Array;
 }
 
 const SIGNATURE = [0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a];
-/** Bits of a channel, colour type RGB, and the one way of packing, filtering and ordering that is used here. */
-const KIND = [8, 2, 0, 0, 0];
+/** Bits of a pixel, colour type palette, and the one way of packing, filtering and ordering that is used here. */
+const KIND = [8, 3, 0, 0, 0];
 
-/** Returns the bytes of a PNG file with this picture (ISO/IEC 15948, RGB of 8 bits). */
-export function png({ width, height, pixels }: Picture): Uint8Array {
-  const row = 1 + width * 3;
+/** Returns the bytes of a PNG file with this picture (ISO/IEC 15948, indexed colour of 8 bits). */
+export function png({ width, height, pixels, palette }: Picture): Uint8Array {
+  const row = 1 + width;
   // The first byte of each row names its filter: 0, none.
   const raw = new Uint8Array(height * row);
-  for (let y = 0; y < height; y++) raw.set(pixels.subarray(y * width * 3, (y + 1) * width * 3), y * row + 1);
+  for (let y = 0; y < height; y++) raw.set(pixels.subarray(y * width, (y + 1) * width), y * row + 1);
   const head = new Uint8Array([...bigEndian(width), ...bigEndian(height), ...KIND]);
   return joined([
     new Uint8Array(SIGNATURE),
     chunk("IHDR", head),
+    chunk("PLTE", palette),
     chunk("IDAT", zlibSync(raw, { level: 0 })),
     chunk("IEND", new Uint8Array(0)),
   ]);

@@ -29,7 +29,7 @@ export function thumbnail(standing: readonly Standing[]): Picture {
   const buffer = depthBuffer(SIZE);
   toPixels(drawn.map(({ points }) => points));
   for (const { mesh, points } of drawn) paint(buffer, mesh, points);
-  return coloured(buffer);
+  return { width: SIZE, height: SIZE, pixels: buffer.shades, palette: PALETTE };
 }
 
 /** Returns the corners as the viewer has them: to the right, up, towards, mm. */
@@ -98,17 +98,7 @@ function shadeOf(points: Float64Array, a: number, b: number, c: number): number 
   return Math.max(1, Math.min(255, Math.round(255 * (0.44 + 0.56 * Math.max(0, light)))));
 }
 
-/** Returns the shades in the body's colour. */
-function coloured({ size, shades }: DepthBuffer): Picture {
-  const palettes = BODY.map((full) => Uint8Array.from({ length: 256 }, (_, shade) => (full * shade) / 255));
-  for (const palette of palettes) palette[0] = PAPER;
-  const [red, green, blue] = palettes as [Uint8Array, Uint8Array, Uint8Array];
-  const pixels = new Uint8Array(size * size * 3);
-  for (let at = 0; at < shades.length; at++) {
-    const shade = shades[at] as number;
-    pixels[at * 3] = red[shade] as number;
-    pixels[at * 3 + 1] = green[shade] as number;
-    pixels[at * 3 + 2] = blue[shade] as number;
-  }
-  return { width: size, height: size, pixels };
-}
+/** The colour of each shade; the first is that of the paper. */
+const PALETTE = Uint8Array.from({ length: 256 * 3 }, (_, at) =>
+  at < 3 ? PAPER : ((BODY[at % 3] as number) * Math.floor(at / 3)) / 255,
+);

@@ -71,18 +71,18 @@ function below(words: readonly string[], size: number, { x }: Point, full: reado
 
 /** Whether a line meets a box: cut to the box's slabs, something is left of it. */
 export function meets({ from, to }: Segment, { left, right, top, bottom }: Box): boolean {
-  let [start, end] = [0, 1];
-  for (const [at, step, low, high] of [
-    [from.x, to.x - from.x, left, right],
-    [from.y, to.y - from.y, top, bottom],
-  ] as const) {
-    if (step === 0) {
-      if (at < low || at > high) return false;
-      continue;
-    }
-    const [one, other] = [(low - at) / step, (high - at) / step];
-    start = Math.max(start, Math.min(one, other));
-    end = Math.min(end, Math.max(one, other));
-  }
-  return start <= end;
+  // Most lie wholly to one side of it.
+  if ((from.x < left && to.x < left) || (from.x > right && to.x > right)) return false;
+  if ((from.y < top && to.y < top) || (from.y > bottom && to.y > bottom)) return false;
+  const [startX, endX] = inSlab(from.x, to.x, left, right);
+  const [startY, endY] = inSlab(from.y, to.y, top, bottom);
+  return Math.max(startX, startY) <= Math.min(endX, endY);
+}
+
+/** The share of the way at which a coordinate enters a slab that it meets, and at which it leaves it: 0 to 1. */
+function inSlab(from: number, to: number, low: number, high: number): readonly [number, number] {
+  const step = to - from;
+  if (step === 0) return [0, 1];
+  const [one, other] = [(low - from) / step, (high - from) / step];
+  return [Math.max(0, Math.min(one, other)), Math.min(1, Math.max(one, other))];
 }

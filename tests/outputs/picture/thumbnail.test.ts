@@ -11,18 +11,20 @@ import { measured } from "../../support/kernel.ts";
 const cube = printMesh(measured(prism(rectangle(0, 0, 10, 10), 0, 10)).mesh);
 
 test("a PNG is read back by pngjs pixel by pixel", () => {
-  const pixels = Uint8Array.from({ length: 7 * 5 * 3 }, (_, index) => (index * 37) % 256);
-  const read = PNG.sync.read(Buffer.from(png({ width: 7, height: 5, pixels })));
+  const palette = Uint8Array.from({ length: 256 * 3 }, (_, index) => (index * 37) % 256);
+  const pixels = Uint8Array.from({ length: 7 * 5 }, (_, index) => (index * 11) % 256);
+  const read = PNG.sync.read(Buffer.from(png({ width: 7, height: 5, pixels, palette })));
   expect([read.width, read.height]).toEqual([7, 5]);
   const rgb = [...read.data].filter((_, index) => index % 4 !== 3);
-  expect(rgb).toEqual([...pixels]);
+  expect(rgb).toEqual([...pixels].flatMap((colour) => [...palette.subarray(colour * 3, colour * 3 + 3)]));
 });
 
 test("a cube covers what the shadow of a cube covers", () => {
-  const { width, height, pixels } = thumbnail([{ mesh: cube, at: [0, 0] }]);
-  const covered = Array.from({ length: width * height }, (_, pixel) => pixels[pixel * 3] !== 255).filter(
-    Boolean,
-  ).length;
+  const { width, height, pixels, palette } = thumbnail([{ mesh: cube, at: [0, 0] }]);
+  const covered = Array.from(
+    { length: width * height },
+    (_, pixel) => palette[(pixels[pixel] as number) * 3] !== 255,
+  ).filter(Boolean).length;
   // The shadow of a body of flat faces: each face that is lit by the cosine of its slope. From azimuth -55, 30 high.
   const [a, e] = [(-55 * Math.PI) / 180, (30 * Math.PI) / 180];
   const shadow = 100 * (Math.abs(Math.cos(e) * Math.cos(a)) + Math.abs(Math.cos(e) * Math.sin(a)) + Math.sin(e));
@@ -34,11 +36,11 @@ test("a cube covers what the shadow of a cube covers", () => {
 });
 
 test("three faces of a cube are to be told apart, and its picture is in the middle", () => {
-  const { width, height, pixels } = thumbnail([{ mesh: cube, at: [500, -300] }]);
+  const { width, height, pixels, palette } = thumbnail([{ mesh: cube, at: [500, -300] }]);
   const colours = new Map<number, number>();
   let [left, right] = [width, 0];
   for (let pixel = 0; pixel < width * height; pixel++) {
-    const red = pixels[pixel * 3] as number;
+    const red = palette[(pixels[pixel] as number) * 3] as number;
     if (red === 255) continue;
     colours.set(red, (colours.get(red) ?? 0) + 1);
     left = Math.min(left, pixel % width);

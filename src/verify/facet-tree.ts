@@ -16,7 +16,7 @@ export interface FacetTree {
   readonly depth: number;
 }
 
-const LEAF = 4;
+const LEAF = 6;
 /** Boxes are wider by this much, so that a ray in the plane of a box face is inside it. */
 const PAD = 1e-7;
 

@@ -12,88 +12,61 @@ export type NearestHit = (origin: Vec3, direction: Vec3, from: number, to: numbe
 
 const INSIDE = -1e-9;
 
-/** Returns a search for the nearest facet along a ray, through a tree of boxes over all facets. */
+/**
+ * Returns a search for the nearest facet along a ray, through a tree of boxes over all facets. Made for short rays: a
+ * box is looked into where it meets the box round the ray, which of a ray along an axis is the ray itself.
+ */
 export function rayTree(mesh: Mesh): NearestHit {
-  const tree = facetTree(mesh);
-  const { bounds, first, size } = tree;
-  // Nodes still to be searched, and how far along the ray each begins.
-  const stack = new Int32Array(tree.depth + 2);
-  const begins = new Float64Array(tree.depth + 2);
+  const { bounds, first, size, order, shapes, depth } = facetTree(mesh);
+  // Nodes still to be searched.
+  const stack = new Int32Array(depth + 2);
   return (origin, direction, from, to) => {
     const ox = origin[0];
     const oy = origin[1];
     const oz = origin[2];
-    const ix = reciprocal(direction[0]);
-    const iy = reciprocal(direction[1]);
-    const iz = reciprocal(direction[2]);
+    const length = Math.min(to, farthest(bounds, ox, oy, oz));
+    const ex = ox + direction[0] * length;
+    const ey = oy + direction[1] * length;
+    const ez = oz + direction[2] * length;
+    const lowX = Math.min(ox, ex);
+    const lowY = Math.min(oy, ey);
+    const lowZ = Math.min(oz, ez);
+    const highX = Math.max(ox, ex);
+    const highY = Math.max(oy, ey);
+    const highZ = Math.max(oz, ez);
     let facet = -1;
     let nearest = to;
     let top = 1;
     stack[0] = 0;
-    begins[0] = 0;
     while (top > 0) {
-      top--;
-      if ((begins[top] as number) >= nearest) continue;
-      const node = stack[top] as number;
+      const node = stack[--top] as number;
+      const at = node * 6;
+      if ((bounds[at] as number) > highX || (bounds[at + 3] as number) < lowX) continue;
+      if ((bounds[at + 1] as number) > highY || (bounds[at + 4] as number) < lowY) continue;
+      if ((bounds[at + 2] as number) > highZ || (bounds[at + 5] as number) < lowZ) continue;
       const place = first[node] as number;
       const end = place + (size[node] as number);
       if (place === end) {
-        const left = entry(bounds, place * 6, ox, oy, oz, ix, iy, iz, nearest);
-        const right = entry(bounds, place * 6 + 6, ox, oy, oz, ix, iy, iz, nearest);
-        const swap = left < right ? 1 : 0;
-        // The nearer child goes on last and is searched first.
-        stack[top] = place + swap;
-        begins[top] = swap === 1 ? right : left;
-        stack[top + 1] = place + 1 - swap;
-        begins[top + 1] = swap === 1 ? left : right;
-        top += 2;
+        stack[top++] = place + 1;
+        stack[top++] = place;
       }
       for (let index = place; index < end; index++) {
-        const distance = crossing(tree.shapes, index * 9, origin, direction);
+        const distance = crossing(shapes, index * 9, origin, direction);
         if (distance <= from || distance >= nearest) continue;
         nearest = distance;
-        facet = tree.order[index] as number;
+        facet = order[index] as number;
       }
     }
     return facet < 0 ? undefined : { facet, distance: nearest };
   };
 }
 
-/** A direction along a face of a box must not turn 0 x Infinity into NaN. */
-function reciprocal(part: number): number {
-  return 1 / (part === 0 ? 1e-300 : part);
-}
-
-/**
- * How far along the ray from o the box begins; Infinity when the ray misses it or it begins beyond `to`. `ix`, `iy`,
- * `iz` are the reciprocals of the ray's direction.
- */
-function entry(
-  bounds: Float64Array,
-  at: number,
-  ox: number,
-  oy: number,
-  oz: number,
-  ix: number,
-  iy: number,
-  iz: number,
-  to: number,
-): number {
-  const x0 = ((bounds[at] as number) - ox) * ix;
-  const x1 = ((bounds[at + 3] as number) - ox) * ix;
-  let near = Math.min(x0, x1);
-  let far = Math.max(x0, x1);
-  if (far < 0 || near >= to) return Infinity;
-  const y0 = ((bounds[at + 1] as number) - oy) * iy;
-  const y1 = ((bounds[at + 4] as number) - oy) * iy;
-  near = Math.max(near, Math.min(y0, y1));
-  far = Math.min(far, Math.max(y0, y1));
-  if (near > far) return Infinity;
-  const z0 = ((bounds[at + 2] as number) - oz) * iz;
-  const z1 = ((bounds[at + 5] as number) - oz) * iz;
-  near = Math.max(near, Math.min(z0, z1));
-  far = Math.min(far, Math.max(z0, z1));
-  return near <= far && far >= 0 && near < to ? Math.max(near, 0) : Infinity;
+/** No point of the first box is farther than this from the point, mm. */
+function farthest(bounds: Float64Array, x: number, y: number, z: number): number {
+  const alongX = Math.max(x - (bounds[0] as number), (bounds[3] as number) - x);
+  const alongY = Math.max(y - (bounds[1] as number), (bounds[4] as number) - y);
+  const alongZ = Math.max(z - (bounds[2] as number), (bounds[5] as number) - z);
+  return alongX + alongY + alongZ;
 }
 
 /** Distance along the ray to the facet, Infinity when it misses. Source: Moeller and Trumbore 1997, from memory. */

@@ -62,7 +62,11 @@ async function bundle(folder) {
     outfile: join(folder, "program.cjs"),
     define: { "import.meta.url": "__moduleUrl" },
     plugins: [modelingInPart],
-    alias: { cliui: "./scripts/stand-ins/columns.mjs", "string-width": "./scripts/stand-ins/width.mjs" },
+    alias: {
+      cliui: "./scripts/stand-ins/columns.mjs",
+      "string-width": "./scripts/stand-ins/width.mjs",
+      "@noble/hashes/sha2.js": "./scripts/stand-ins/hashes.mjs",
+    },
     banner: { js: MODULE_URL },
   });
 }

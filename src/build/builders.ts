@@ -6,6 +6,8 @@ import { type Bodies, type Meetings, meetingsOf } from "./clash/meetings.ts";
 
 /** Does all that needs the kernel, on this thread or on another one: what goes in and comes out is plain data. */
 export interface Builders {
+  /** Told as soon as it is clear that there will be something to build. */
+  readonly getReady: () => void;
   /** Carves bodies; `heard` is told of each as it comes, in any order. Fulfilled when it has heard of all. */
   readonly carve: (works: readonly PieceWork[], heard: (index: number, carved: Carved) => void) => Promise<void>;
   /**
@@ -29,6 +31,7 @@ export function oneBuilder(kernel: () => Promise<Kernel>): Builders {
     return meshes;
   };
   return {
+    getReady: () => undefined,
     carve: async (works, heard) => {
       carving = carveAll(works, heard);
       await carving;

@@ -9,7 +9,12 @@ import type { Answer, Order } from "./two-builders.ts";
 /** Does on the second thread what the first one orders through the port. `keepCompiled` is for the build's trial run. */
 export function serve(port: MessagePort, keepCompiled: () => void): void {
   const answer = (one: Answer) => port.postMessage(one);
-  let loading: Promise<Kernel> | undefined;
+  let arrived: (code: WebAssembly.Module) => void = () => undefined;
+  const loading = loadKernel(
+    new Promise((resolve) => {
+      arrived = resolve;
+    }),
+  );
   let carved: readonly Carved[] = [];
   const carveAndAnswer = (work: PieceWork, index: number, kernel: Kernel) => {
     const one = carve(work, kernel);
@@ -18,19 +23,19 @@ export function serve(port: MessagePort, keepCompiled: () => void): void {
   };
   port.on("message", async (order: Order) => {
     if ("kernel" in order) {
-      loading = loadKernel(Promise.resolve(order.kernel));
+      arrived(order.kernel);
       return;
     }
     const kernel = await loading;
-    if (kernel === undefined) throw new Error("an order came before the kernel");
     if ("works" in order) {
       carved = order.works.map((work, index) => carveAndAnswer(work, index, kernel));
       answer("all carved");
       return;
     }
     const meshes = new Map(carved.map(({ mesh }, index) => [order.carved[index] as Solid, mesh]));
-    answer({ found: meetingsOf(asCarved(order.machine, meshes), kernel) });
-    // Set by the build's trial run only.
+    const found = meetingsOf(asCarved(order.machine, meshes), kernel);
+    // Set by the build's trial run only, which ends with the last answer.
     if (process.env.TRAMWRIGHT_KEEP_COMPILED !== undefined) keepCompiled();
+    answer({ found });
   });
 }

@@ -11,17 +11,37 @@ const DIGEST = 32;
 /** How V8 compiles a module at once and in full, where it would begin with quick code and better it while it runs. */
 const IN_FULL = ["liftoff", "wasm-lazy-compilation", "wasm-dynamic-tiering"] as const;
 
+/** The code, or a promise of it. */
+export type KernelCode = WebAssembly.Module | Promise<WebAssembly.Module>;
+
+let code: KernelCode | undefined;
+
 /**
- * Returns the kernel's code as the build had it optimised: ready in 5 ms, where V8 needs 400 ms of a processor to get
- * so far. Undefined where there is none for this Node and this machine. To be asked before any flag of V8 is set: V8
- * takes code only under the flags under which it was made.
+ * Returns the code of the kernel, once: as the build had it optimised, which is there in 5 ms where V8 needs 400 ms of a
+ * processor to get so far; else as V8 compiles it now, on other threads, functions as they are called and in two steps.
  */
-export function optimisedKernel(): WebAssembly.Module | undefined {
-  if (!exists(shipped(OPTIMISED))) return undefined;
+export function kernelCode(): KernelCode {
+  code ??= optimised() ?? compiled();
+  return code;
+}
+
+function compiled(): Promise<WebAssembly.Module> {
+  const compiling = WebAssembly.compile(readShipped(WASM));
+  // What is wrong is told where it is waited for, which may not have begun.
+  compiling.catch(() => undefined);
+  return compiling;
+}
+
+/** Whether the build left code for this Node and this kind of machine. */
+export const isKernelOptimised = (): boolean => exists(shipped(OPTIMISED));
+
+/** V8 takes code only under the flags under which it was made. */
+function optimised(): WebAssembly.Module | undefined {
+  if (!isKernelOptimised()) return undefined;
   const [wasm, file] = [readShipped(WASM), readShipped(OPTIMISED)];
-  const code = file.subarray(DIGEST);
-  if (!digest(wasm, code).equals(file.subarray(0, DIGEST))) return undefined;
-  return intrinsic<WebAssembly.Module>("DeserializeWasmModule", Uint8Array.from(code).buffer, Uint8Array.from(wasm));
+  const kept = file.subarray(DIGEST);
+  if (!digest(wasm, kept).equals(file.subarray(0, DIGEST))) return undefined;
+  return intrinsic<WebAssembly.Module>("DeserializeWasmModule", new Uint8Array(kept).buffer, new Uint8Array(wasm));
 }
 
 /** Puts the kernel's optimised code beside the program: for the build only, and in a process of its own. */
@@ -30,12 +50,9 @@ export async function keepOptimisedKernel(): Promise<void> {
   for (const flag of IN_FULL) v8.setFlagsFromString(`--no-${flag}`);
   const module = await WebAssembly.compile(wasm);
   for (const flag of IN_FULL) v8.setFlagsFromString(`--${flag}`);
-  const code = Buffer.from(intrinsic<ArrayBuffer>("SerializeWasmModule", module) ?? new ArrayBuffer());
-  writeShipped(OPTIMISED, Buffer.concat([digest(wasm, code), code]));
+  const kept = Buffer.from(intrinsic<ArrayBuffer>("SerializeWasmModule", module) ?? new ArrayBuffer());
+  writeShipped(OPTIMISED, Buffer.concat([digest(wasm, kept), kept]));
 }
-
-/** Returns the kernel's code as V8 compiles it now, on other threads: functions as they are called, in two steps. */
-export const compiledKernel = (): Promise<WebAssembly.Module> => WebAssembly.compile(readShipped(WASM));
 
 function digest(...parts: readonly Uint8Array[]): Buffer {
   const hash = createHash("sha256");

@@ -3,7 +3,7 @@ import { harmless, oneLine } from "../core/unprintable.ts";
 import { reason } from "./file-reason.ts";
 import { tryOrdinary } from "./file-text.ts";
 import { EXIT, isTrouble } from "./io.ts";
-import { compiledKernel, keepOptimisedKernel, optimisedKernel } from "./kernel-code.ts";
+import { isKernelOptimised, keepOptimisedKernel, kernelCode } from "./kernel-code.ts";
 import { secondThread } from "./second-thread.ts";
 
 declare const TRAMWRIGHT_VERSION: string;
@@ -43,10 +43,6 @@ async function main(argv: readonly string[]): Promise<void> {
       return;
     }
   }
-  // A step of the build.
-  if (process.env.TRAMWRIGHT_KEEP_COMPILED === "kernel") return await keepOptimisedKernel();
-  const builds = ["make", "check", "rebuild"].some((word) => argv.includes(word));
-  const optimised = builds ? optimisedKernel() : undefined;
   let cleanUp = () => {};
   for (const [signal, code] of [
     ["SIGINT", 130],
@@ -57,22 +53,18 @@ async function main(argv: readonly string[]): Promise<void> {
       process.exit(code);
     });
   }
-  // What a run throws away fits the first young generation; fresh pages for a larger one cost more than its collection.
-  v8.setFlagsFromString("--semi-space-growth-factor=1");
-  // A single part is made too soon for the optimising compiler of WebAssembly to pay; a whole machine is not.
+  // Only what runs for long pays for being optimised: that takes processors from the work itself.
+  v8.setFlagsFromString("--interrupt-budget=600000");
+  // A step of the build. V8 takes the kernel's code only under the flags under which it was made.
+  if (process.env.TRAMWRIGHT_KEEP_COMPILED === "kernel") return await keepOptimisedKernel();
+  const builds = ["make", "check", "rebuild"].some((word) => argv.includes(word));
   const ofMachine = argv.some(isPlan) || MACHINE_COMMANDS.includes(argv[0] ?? "");
-  // Of the code of a machine, only what runs for long pays for being optimised: two threads have work besides.
-  if (ofMachine) v8.setFlagsFromString("--interrupt-budget=600000");
-  else {
-    v8.setFlagsFromString("--no-wasm-tier-up");
-    v8.setFlagsFromString("--no-wasm-dynamic-tiering");
-  }
-  // Where it has to be compiled, that begins on other threads while the program itself is loaded.
-  const begun = builds ? Promise.resolve(optimised ?? compiledKernel()) : undefined;
-  begun?.catch(() => undefined);
-  const code = () => begun ?? compiledKernel();
-  // The second thread gets ready meanwhile; a plan that a glance does not find is made on this one alone.
-  const second = begun !== undefined && ofMachine && argv.includes("make") ? secondThread(begun) : undefined;
+  // A part needs the kernel in any case, a machine that is there already does not. Where the kernel has to be compiled,
+  // that begins on other threads while the program itself is loaded.
+  if (builds && !(ofMachine && isKernelOptimised())) kernelCode();
+  // What a run throws away fits the first young generation; fresh pages for a larger one cost more than its collection.
+  // The heap of a second thread would take this back for all threads.
+  if (!ofMachine) v8.setFlagsFromString("--semi-space-growth-factor=1");
   const { loadProgram } = await import("./program.ts");
   const { exports: program, keepCompiled } = loadProgram(ofMachine ? "machine" : "part");
   cleanUp = program.cleanUp;
@@ -87,8 +79,8 @@ async function main(argv: readonly string[]): Promise<void> {
     write,
     draw: (text) => process.stderr.write(text),
     columns: process.stderr.columns ?? 80,
-    kernelCode: code,
-    second,
+    kernelCode,
+    secondThread: () => secondThread(kernelCode()),
   });
   // Set by the build's trial run only.
   if (process.env.TRAMWRIGHT_KEEP_COMPILED !== undefined) keepCompiled();

@@ -8,6 +8,7 @@ import { stock } from "./commands/stock.ts";
 import { cleanUp as cleanFiles } from "./files.ts";
 import { COMMANDS, helpOf, overview } from "./help.ts";
 import { EXIT, type Io, MESSAGE_FORMS, trouble } from "./io.ts";
+import type { KernelCode } from "./kernel-code.ts";
 import { isPlan, readTarget } from "./load.ts";
 import { type Progress, progressLine } from "./progress.ts";
 import { type Screens, streams } from "./streams.ts";
@@ -32,10 +33,10 @@ export interface World {
   /** Writes to the terminal of `err` without ending the line; how wide that is. */
   readonly draw: (text: string) => void;
   readonly columns: number;
-  /** Compiles the kernel's wasm file, or hands out what was begun when the program started. */
-  readonly kernelCode: () => Promise<WebAssembly.Module>;
-  /** The thread that helps to build a machine, where it was started. */
-  readonly second: Worker | undefined;
+  /** Returns the code of the kernel, which may have been begun when the program started. */
+  readonly kernelCode: () => KernelCode;
+  /** Starts the thread that helps to build a machine, where there can be one. */
+  readonly secondThread: () => Worker | undefined;
 }
 
 const COLORS = ["auto", "always", "never"] as const;
@@ -123,15 +124,13 @@ async function dispatch(args: Arguments, io: Io, world: World): Promise<number> 
   }
 }
 
-async function build(args: Arguments, io: Io, { kernelCode, second, version }: World): Promise<number> {
+async function build(args: Arguments, io: Io, { kernelCode, secondThread, version }: World): Promise<number> {
   const { command, operands, flags, values } = args;
   if (operands.length === 0)
     throw trouble(`${command} needs a preset, a plan or a part family; tramwright parts lists the families`);
   if (last(args, "output") === "-")
     throw trouble(`${command} writes several files, which standard output cannot take; -o is followed by a folder`);
-  const kernel = () => loadKernel(kernelCode());
-  // It starts while the presets are read, unless a second thread has one. A run that builds nothing never waits for it.
-  if (second === undefined) kernel().catch(() => undefined);
+  const kernel = () => loadKernel(Promise.resolve(kernelCode()));
   const targets = oneOfEach(operands).map(readTarget);
   const shared = {
     set: values.set ?? [],
@@ -153,7 +152,7 @@ async function build(args: Arguments, io: Io, { kernelCode, second, version }: W
       await import("./commands/make-stage.ts"),
       await import("./two-builders.ts"),
     ];
-    codes.push(await makeStages({ ...shared, targets: plans }, twoBuilders(kernel, second, io.progress), io));
+    codes.push(await makeStages({ ...shared, targets: plans }, twoBuilders(kernel, secondThread, io.progress), io));
   }
   return Math.max(...codes);
 }

@@ -19,14 +19,19 @@ export type Answer = { readonly index: number; readonly carved: Carved } | "all 
 
 /**
  * Returns builders that leave to a second thread what needs the kernel, so that this one can go on with what does not.
- * Where there is none, or it ends early, this thread does what it left. `progress` hears of each body.
+ * `start` starts it when there is something to build. Where there is none, or it ends early, this thread does what it
+ * left. `progress` hears of each body.
  */
 export function twoBuilders(
   kernel: () => Promise<Kernel>,
-  second: Worker | undefined,
+  start: () => Worker | undefined,
   progress?: (words: string) => void,
 ): Builders {
-  const give = giver(second);
+  let giving: Give | undefined;
+  const second = (): Give => {
+    giving ??= giver(start());
+    return giving;
+  };
   let solids: readonly Solid[] = [];
   let carving: Promise<ReadonlyMap<Solid, Mesh>> = Promise.resolve(new Map());
   const carveAll = async (works: readonly PieceWork[], heard: (index: number, carved: Carved) => void) => {
@@ -41,7 +46,7 @@ export function twoBuilders(
       heard(index, carved);
     };
     step();
-    await give({ works }, (answer) => {
+    await second()({ works }, (answer) => {
       if (typeof answer === "object" && "carved" in answer) hear(answer.index, works[answer.index], answer.carved);
       return answer === "all carved";
     });
@@ -53,6 +58,9 @@ export function twoBuilders(
     return meshes;
   };
   return {
+    getReady: () => {
+      second();
+    },
     carve: async (works, heard) => {
       solids = works.map(({ piece }) => piece.solid);
       carving = carveAll(works, heard);
@@ -60,7 +68,7 @@ export function twoBuilders(
     },
     compare: async (machine) => {
       let found: Meetings | undefined;
-      await give({ machine, carved: solids }, (answer) => {
+      await second()({ machine, carved: solids }, (answer) => {
         if (typeof answer === "object" && "found" in answer) found = answer.found;
         return found !== undefined;
       });

@@ -53,7 +53,10 @@ describe("a second thread", () => {
   );
   const few = works.slice(0, 2);
   const carvedBy = async (second: Worker | undefined) => {
-    const builders = twoBuilders(() => Promise.resolve(kernel), second);
+    const builders = twoBuilders(
+      () => Promise.resolve(kernel),
+      () => second,
+    );
     const carved: Carved[] = [];
     await builders.carve(few, (index, one) => {
       expect(carved[index]).toBeUndefined();

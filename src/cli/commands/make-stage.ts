@@ -22,7 +22,7 @@ import { cautionLines, partData, partLines, spoken } from "./make.ts";
 
 /** Makes every plan, or finds that nothing has changed since it was made. Returns the exit code. */
 export async function makeStages(args: StageArgs, builders: Builders, io: Io): Promise<number> {
-  const asked = args.targets.map((target) => ({ target, was: unchangedOr(target, args) }));
+  const asked = args.targets.map((target) => ({ target, was: unchangedOr(target, args, builders) }));
   const names = asked.map(({ was }) => nameOf(was));
   const outcomes: (Outcome | Unchanged)[] = [];
   for (const [index, { target, was }] of asked.entries()) {
@@ -42,10 +42,11 @@ export async function makeStages(args: StageArgs, builders: Builders, io: Io): P
 }
 
 /** Returns the set that is there as this run would make it, or the plan worked out. */
-function unchangedOr(target: Target, args: StageArgs): Unchanged | LoadedStage {
+function unchangedOr(target: Target, args: StageArgs, builders: Builders): Unchanged | LoadedStage {
   const full = args.dry || args.force || args.json;
   const unchanged = full ? undefined : unchangedSet(target, args.output, args);
   if (unchanged !== undefined) return unchanged;
+  builders.getReady();
   return loadStage(target, args);
 }
 

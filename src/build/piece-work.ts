@@ -8,7 +8,7 @@ import type { Printer } from "../printing/printer.ts";
 import { inspect, type Measures } from "../verify/inspect.ts";
 import { boxRegion, type Region } from "../verify/region.ts";
 import { type Carved, carve, type PieceWork } from "./carve.ts";
-import type { Fit } from "./verify-piece.ts";
+import { type Fit, fitOf } from "./fit.ts";
 
 /** Samples per mm2 of surface in the search for thin walls; every facet is sampled at least once. */
 const WALL_SAMPLES = 0.2;
@@ -23,7 +23,9 @@ export interface PieceResult {
 }
 
 /** Returns the finished mesh of a body, with what was measured on it and everything that is wrong with it. */
-export function inspected({ piece, printer }: PieceWork, { mesh: raw, fit }: Carved): PieceResult {
+export function inspected({ piece, wanted, printer }: PieceWork, carved: Carved): PieceResult {
+  const raw = carved.mesh;
+  const fit = fitOf(wanted ?? piece, carved.printed ?? raw, carved.entered);
   const mesh = printMesh(raw, shrinkScale(printer));
   const { measures, diagnostics } = inspect(mesh, {
     line: printer.line,

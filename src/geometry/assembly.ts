@@ -15,8 +15,11 @@ export interface Lifted {
 
 /** Questions of pairs of solids. Each solid object is evaluated once, when it is first asked about. */
 export interface Assembly {
-  /** What two solids share outside the rooms; undefined when they only touch, or by less than 0.001 mm. */
-  readonly overlap: (first: Lifted, second: Lifted, rooms?: readonly Lifted[]) => Overlap | undefined;
+  /**
+   * What two solids share outside the rooms; undefined when they only touch, or by less than 0.001 mm. Where they are
+   * `likely` to stand in a room together, that is looked at first: the answer is the same.
+   */
+  readonly overlap: (first: Lifted, second: Lifted, rooms?: readonly Lifted[], likely?: boolean) => Overlap | undefined;
   /** Distance of two solids, mm; 0 when they touch or overlap, `reach` when they are farther apart than that. */
   readonly gap: (first: Lifted, second: Lifted, reach: number) => number;
   /** Returns the tight box round a solid as it is drawn. */
@@ -58,16 +61,15 @@ export function assemblyOf<Own extends Handle<Own>>(
   const raised = ({ solid, lift }: Lifted, from: number): Own =>
     lift === from ? drawn(solid) : keep(drawn(solid).translate(0, 0, lift - from));
   return {
-    overlap: (first, second, rooms = []) => {
+    overlap: (first, second, rooms = [], likely = rooms.length > 0) => {
       const one = drawn(first.solid);
       const other = raised(second, first.lift);
       const touches = () => meetsNowhere(one, other, keep);
-      // Bodies that may share a room most likely do; any others most likely touch at most.
-      if (rooms.length === 0 && touches()) return undefined;
+      if (!likely && touches()) return undefined;
       const meeting = keep(one.intersect(other));
       const left = rooms.reduce((rest, room) => keep(rest.subtract(raised(room, first.lift))), meeting);
       const volume = left.volume();
-      if (volume <= 0 || (rooms.length > 0 && touches())) return undefined;
+      if (volume <= 0 || (likely && touches())) return undefined;
       return { volume, box: risen(left.boundingBox(), first.lift) };
     },
     gap: (first, second, reach) => drawn(first.solid).minGap(raised(second, first.lift), reach),

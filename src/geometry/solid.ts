@@ -126,6 +126,14 @@ export function withMeshes(solid: Solid, known: ReadonlyMap<Solid, Mesh>): Solid
   return solid.kind === "placed" ? { ...solid, of: withMeshes(solid.of, known) } : solid;
 }
 
+/** Whether a body is straight along z, with the same section from end to end. */
+export function isUpright(solid: Solid): boolean {
+  if (solid.kind === "prism") return solid.foot === 0;
+  if (solid.kind !== "placed") return false;
+  const [, , c, , , , f, , g, h, i] = solid.placement;
+  return c === 0 && f === 0 && g === 0 && h === 0 && Math.abs(i) === 1 && isUpright(solid.of);
+}
+
 /** The body mirrored in the plane through the origin whose normal is `axis`: the other hand. */
 export function mirrored(of: Solid, axis: "x" | "y" | "z"): Solid {
   const sign = (other: string) => (other === axis ? -1 : 1);

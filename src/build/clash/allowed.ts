@@ -7,7 +7,15 @@ export interface Allowed {
   readonly which: "own" | "any";
   /** The room of the first of the two in which they may; left out where they may anywhere. */
   readonly room?: RoomName;
+  /** Set where most of them only touch. */
+  readonly seldom?: true;
   readonly why: string;
+}
+
+/** An entry that lets two bodies share space, and which of them has the room. */
+export interface Allowance {
+  readonly entry: Allowed;
+  readonly owner: Body;
 }
 
 /** Every pair of bodies that may share space. Everything else that does is a clash. */
@@ -19,7 +27,13 @@ export const ALLOWED: readonly Allowed[] = [
   { kinds: ["motor", "pulley"], which: "own", room: "shaft", why: "the motor's shaft stands in the pulley's bore" },
   { kinds: ["pulley", "belt"], which: "own", room: "groove", why: "the teeth of a belt stand in those of its pulley" },
   { kinds: ["idler", "belt"], which: "own", room: "groove", why: "a belt lies on its idler, near enough" },
-  { kinds: ["bearing", "part"], which: "own", room: "press", why: "a bearing may be pressed into its pocket" },
+  {
+    kinds: ["bearing", "part"],
+    which: "own",
+    room: "press",
+    seldom: true,
+    why: "a bearing may be pressed into its pocket",
+  },
   { kinds: ["bar", "part"], which: "any", room: "slots", why: "keys stand in the slots of bars, which are not drawn" },
   { kinds: ["bar", "wheel"], which: "own", room: "skin", why: "V wheels run in the grooves of their post" },
   { kinds: ["nut", "screw"], which: "own", why: "the screw stands in the thread of its nut, which is not drawn" },
@@ -33,11 +47,7 @@ export const ALLOWED: readonly Allowed[] = [
 ];
 
 /** Returns the entry that lets two bodies share space, and which of them has the room. */
-export function allowanceOf(
-  one: Body,
-  other: Body,
-  table: readonly Allowed[] = ALLOWED,
-): { readonly entry: Allowed; readonly owner: Body } | undefined {
+export function allowanceOf(one: Body, other: Body, table: readonly Allowed[] = ALLOWED): Allowance | undefined {
   for (const entry of table) {
     const [kind, second] = entry.kinds;
     if (entry.which === "own" && !together(one, other)) continue;

@@ -1,7 +1,8 @@
 import { type Assembly, SKIN } from "../../geometry/assembly.ts";
 import type { Box, Vec3 } from "../../geometry/mesh.ts";
+import { isUpright } from "../../geometry/solid.ts";
 import type { Body } from "../../stage/bodies/index.ts";
-import { ALLOWED, type Allowed, allowanceOf } from "./allowed.ts";
+import { ALLOWED, type Allowance, type Allowed, allowanceOf } from "./allowed.ts";
 import { nearPairs } from "./near-pairs.ts";
 
 /** More shared volume than this is a clash, mm3. */
@@ -46,7 +47,9 @@ export function clashesOf(
       const [first, second] = [bodies[at], bodies[other]];
       if (first === undefined || second === undefined) continue;
       if ((share > 0 && first.moves === second.moves) || toldElsewhere(first, second)) continue;
-      const found = meeting(first, second, raised, hall, table);
+      const allowance = allowanceOf(first, second, table);
+      if (share > 0 && meetsAlike(first, second, share * lift, allowance)) continue;
+      const found = meeting(first, second, raised, hall, allowance);
       if (found === undefined) continue;
       const known = worst.get(`${at} ${other}`);
       if (known === undefined || found.volume > known.volume) worst.set(`${at} ${other}`, { ...found, height });
@@ -65,19 +68,33 @@ function toldElsewhere(first: Body, second: Body): boolean {
   return first.kind === "bar" && second.kind === "bar" && first.moves === second.moves;
 }
 
+/**
+ * Whether what rises meets the other here as it does at the bottom: along a straight upright body that is longer at
+ * both ends, as a wheel along its post.
+ */
+function meetsAlike(first: Body, second: Body, risen: number, allowance: Allowance | undefined): boolean {
+  const [still, rising] = first.moves ? [second, first] : [first, second];
+  const room = allowance?.owner === still ? roomOf(allowance) : undefined;
+  if (!isUpright(still.solid) || (room !== undefined && !isUpright(room))) return false;
+  const [low, high] = [rising.box.min[2] - SKIN, rising.box.max[2] + risen + SKIN];
+  return low >= still.box.min[2] && high <= still.box.max[2];
+}
+
+const roomOf = ({ entry, owner }: Allowance) => (entry.room === undefined ? undefined : owner.rooms[entry.room]);
+
 function meeting(
   first: Body,
   second: Body,
   raised: (body: Body) => number,
   hall: Assembly,
-  table: readonly Allowed[],
+  allowance: Allowance | undefined,
 ): Omit<Clash, "height"> | undefined {
-  const allowance = allowanceOf(first, second, table);
   if (allowance !== undefined && allowance.entry.room === undefined) return undefined;
-  const room = allowance?.entry.room === undefined ? undefined : allowance.owner.rooms[allowance.entry.room];
+  const room = allowance === undefined ? undefined : roomOf(allowance);
+  const likely = room !== undefined && allowance?.entry.seldom !== true;
   const rooms = room === undefined ? [] : [{ solid: room, lift: raised(allowance?.owner ?? first) }];
   const lifted = (body: Body) => ({ solid: body.solid, lift: raised(body) });
-  const overlap = hall.overlap(lifted(first), lifted(second), rooms);
+  const overlap = hall.overlap(lifted(first), lifted(second), rooms, likely);
   if (overlap === undefined || overlap.volume <= LEAST_CLASH) return undefined;
   const { min, max } = overlap.box;
   const size: Vec3 = [max[0] - min[0], max[1] - min[1], max[2] - min[2]];

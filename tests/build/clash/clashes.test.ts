@@ -5,7 +5,7 @@ import { GAP_RULES, narrowGaps } from "../../../src/build/clash/gaps.ts";
 import { boundsOf } from "../../../src/geometry/bounds.ts";
 import type { Vec3 } from "../../../src/geometry/mesh.ts";
 import { rectangle } from "../../../src/geometry/profile.ts";
-import { cylinder, moved, prism, type Solid } from "../../../src/geometry/solid.ts";
+import { carve, cylinder, moved, prism, type Solid, turned } from "../../../src/geometry/solid.ts";
 import type { Body, BodyKind, RoomName } from "../../../src/stage/bodies/index.ts";
 import { kernel } from "../../support/kernel.ts";
 
@@ -57,6 +57,30 @@ describe("clashes of two bodies", () => {
     expect(at(30)).toEqual([]);
     const mast = body("mast", block([5, 5, 5], 10, 10, 200));
     expect(found([stage, mast]).map(({ height, volume }) => [height, Math.round(volume)])).toEqual([["middle", 250]]);
+  });
+
+  test("what rises along a straight post is compared with it once, along any other at every height", () => {
+    const counted = (post: Solid) => {
+      let asked = 0;
+      const bodies = [body("post", post), body("wheel", block([0, 0, 10]), { moves: true })];
+      const clashes = kernel.assemble((hall) => {
+        const overlap: typeof hall.overlap = (...pair) => {
+          asked++;
+          return hall.overlap(...pair);
+        };
+        return clashesOf(bodies, 100, { ...hall, overlap });
+      });
+      return [asked, ...clashes.map(({ height, volume }) => [height, Math.round(volume)])];
+    };
+    const post = (z0: number, z1: number) => block([8, 0, z0], 10, 10, z1 - z0);
+    expect(counted(post(0, 200))).toEqual([1, ["bottom", 200]]);
+    // It ends below the wheel's highest place, or begins above its lowest.
+    expect(counted(post(0, 119))).toEqual([2, ["bottom", 200]]);
+    expect(counted(post(11, 200))).toEqual([3, ["middle", 200]]);
+    // Notched where the wheel starts from, and lying on its side.
+    expect(counted(carve(post(0, 200), [block([0, 0, 10], 20, 10, 5)]))).toEqual([3, ["middle", 200]]);
+    expect(counted(turned(post(0, 200), "x", 90)).at(0)).toBe(0);
+    expect(counted(moved(turned(post(0, 20), "x", 90), [0, 15, 5]))).toEqual([1, ["bottom", 100]]);
   });
 
   test("the place is told as it is at that height", () => {

@@ -12,6 +12,13 @@ const CLASH = 0.01;
 /** Share of a drawn contact face that must be there on the finished mesh. */
 const TOUCH = 0.95;
 
+/** What reaches into keep-outs. */
+export interface Entered {
+  readonly diagnostics: readonly Diagnostic[];
+  /** How many keep-outs are free, of all. */
+  readonly free: number;
+}
+
 /** How the finished body stands to its hardware. */
 export interface Fit {
   readonly diagnostics: readonly Diagnostic[];
@@ -21,15 +28,20 @@ export interface Fit {
   readonly touching: number;
 }
 
+/** Returns what of the finished body stands in keep-outs: all of the fit that needs the kernel. */
+export function enteredKeepOuts({ keepOuts }: Piece, body: Body): Entered {
+  const diagnostics = keepOuts.flatMap((keepOut) => enteredBy(body, keepOut));
+  return { diagnostics, free: keepOuts.length - diagnostics.filter(({ level }) => level === "error").length };
+}
+
 /** Returns what is wrong between the finished body and the hardware: entered keep-outs, faces that do not touch. */
-export function verifyPiece(piece: Piece, body: Body, mesh: Mesh): Fit {
-  const entered = piece.keepOuts.flatMap((keepOut) => enteredBy(body, keepOut));
+export function fitOf({ contacts }: Piece, mesh: Mesh, entered: Entered): Fit {
   const known = facets(mesh);
-  const gaps = piece.contacts.flatMap((contact) => missed(contact, mesh, known));
+  const gaps = contacts.flatMap((contact) => missed(contact, mesh, known));
   return {
-    diagnostics: [...entered, ...gaps],
-    free: piece.keepOuts.length - entered.filter(({ level }) => level === "error").length,
-    touching: piece.contacts.length - gaps.length,
+    diagnostics: [...entered.diagnostics, ...gaps],
+    free: entered.free,
+    touching: contacts.length - gaps.length,
   };
 }
 

@@ -10,6 +10,8 @@ import type { SetPart } from "./stage-set.ts";
 export interface Means {
   readonly builders: Builders;
   readonly version: string;
+  /** Hears of each part as it is built. */
+  readonly heard?: (part: SetPart) => void;
   /** What was found of the assembled machine before. */
   readonly earlier?: TestedAssembly | undefined;
   /** Lets others have their turn: a key that was pressed, a body that came from another thread. */
@@ -29,15 +31,19 @@ export interface BuiltMachine {
 export async function builtMachine(
   machine: Assembled,
   missing: readonly StagePart[],
-  { builders, version, earlier, pause }: Means,
+  { builders, version, heard, earlier, pause }: Means,
 ): Promise<BuiltMachine> {
   const { builds, works } = planBuilds(missing);
   const results: (PieceResult | undefined)[] = works.map(() => undefined);
   const built = new Map<PartBuild, SetPart>();
   const inspect = async (work: PieceWork, index: number, carved: Carved) => {
     results[index] = inspected(work, carved);
-    for (const one of builds)
-      if (!built.has(one) && isBuilt(one, results)) built.set(one, builtPart(one, results, version));
+    for (const one of builds) {
+      if (built.has(one) || !isBuilt(one, results)) continue;
+      const part = builtPart(one, results, version);
+      built.set(one, part);
+      heard?.(part);
+    }
     await pause?.();
   };
   // One after the other, as they come.

@@ -76,6 +76,11 @@ export interface StageSet {
   readonly belts?: string | undefined;
 }
 
+/** Returns the files that this run has to write for a part: none for one that is kept. */
+export function partFiles(one: SetPart): FinishedFile[] {
+  return "kept" in one ? [] : one.finished.files.map(({ name, bytes }) => ({ name: `${PARTS}${name}`, bytes }));
+}
+
 /** Returns the SHA-256 of bytes in hex digits. */
 type Digest = (bytes: Uint8Array) => string;
 
@@ -85,11 +90,7 @@ export function setFiles(
   digest: Digest = sha256Hex,
 ): FinishedFile[] {
   const good = parts.filter(isGood);
-  const ofParts = good.flatMap((one) =>
-    "kept" in one
-      ? []
-      : one.finished.files.map((file) => ({ ...file, name: `${PARTS}${file.name}`, part: one.part.hash })),
-  );
+  const ofParts = good.flatMap((one) => partFiles(one).map((file) => ({ ...file, part: one.part.hash })));
   const designs = good.map(({ part }) => ({ name: part.request.name, design: part.designed.design }));
   const listed = good.map(({ part }) => ({
     name: part.request.name,

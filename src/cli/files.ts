@@ -172,7 +172,7 @@ export function makeFolder(path: string, made: string[]): void {
   }
 }
 
-function isFolder(path: string): boolean {
+export function isFolder(path: string): boolean {
   try {
     return statSync(path).isDirectory();
   } catch {

@@ -18,7 +18,7 @@ let code: KernelCode | undefined;
 
 /**
  * Returns the code of the kernel, once: as the build had it optimised, which is there in 5 ms where V8 needs 400 ms of
- * a processor to get so far; else as V8 compiles it now, on other threads, functions as they are called and in two steps.
+ * a processor to get so far; else as V8 compiles it now, on other threads, function by function and in two steps.
  */
 export function kernelCode(): KernelCode {
   code ??= optimised() ?? compiled();

@@ -11,10 +11,10 @@ import {
   removeAbandoned,
   removeEmpty,
   staging,
-  stagingFolder,
   writeWhole,
 } from "./files.ts";
 import { EXIT, trouble } from "./io.ts";
+import { stagedFiles } from "./staged-files.ts";
 
 interface NewSet {
   /** Written anew. */
@@ -30,9 +30,9 @@ interface NewSet {
  * change places. So the folder holds the old set or the new one, whenever the program ends; should it end between the
  * two renames, the next run puts the old one back. What others put into the folder goes over into the new one; a file
  * in the way that this program did not write, or that somebody changed, is left alone unless `force`. Returns what of
- * the old set is gone.
+ * the old set is gone. Files that are `staged` already are not written again.
  */
-export function replaceSet(folder: string, set: NewSet): { readonly removed: string[] } {
+export function replaceSet(folder: string, set: NewSet, staged = stagedFiles(folder)): { readonly removed: string[] } {
   const target = resolve(folder);
   settleSet(folder);
   const before = earlierIn(folder);
@@ -43,11 +43,10 @@ export function replaceSet(folder: string, set: NewSet): { readonly removed: str
   const made: string[] = [];
   try {
     makeFolder(dirname(target), made);
-    const stage = stagingFolder(dirname(target));
-    staging.add(stage);
+    const { stage, written } = staged.take();
     try {
       const fresh = join(stage, "set");
-      fill(fresh, target, set);
+      fill(fresh, target, set, written);
       exchange(fresh, target);
     } finally {
       rmSync(stage, { recursive: true, force: true });
@@ -95,11 +94,14 @@ function refuseObstacles(folder: string, { files, force }: NewSet, before: Earli
 }
 
 /** Writes the new set into a folder of its own; what stays is the same file under a second name. */
-function fill(fresh: string, target: string, { files, kept }: NewSet): void {
-  mkdirSync(fresh);
+function fill(fresh: string, target: string, { files, kept }: NewSet, written: ReadonlyMap<string, Uint8Array>): void {
+  mkdirSync(fresh, { recursive: true });
+  const wanted = new Map(files.map(({ name, bytes }) => [name, bytes]));
+  const isThere = (name: string) => written.has(name) && written.get(name) === wanted.get(name);
+  for (const name of written.keys()) if (!isThere(name)) rmSync(join(fresh, name));
   for (const inner of new Set([...files.map(({ name }) => name), ...kept].map((name) => dirname(name))))
     mkdirSync(join(fresh, inner), { recursive: true });
-  for (const { name, bytes } of files) writeWhole(join(fresh, name), bytes);
+  for (const { name, bytes } of files) if (!isThere(name)) writeWhole(join(fresh, name), bytes);
   for (const name of kept) linkOrCopy(join(target, name), join(fresh, name));
 }
 

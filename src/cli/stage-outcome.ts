@@ -1,11 +1,20 @@
 import { join } from "node:path";
 import type { TestedAssembly } from "../build/assembly.ts";
 import type { Builders } from "../build/builders.ts";
-import { builtMachine } from "../build/built-machine.ts";
+import { builtMachine, type Means } from "../build/built-machine.ts";
 import { partNamesTwice } from "../build/output-names.ts";
 import { type PrintAgain, printAgain } from "../build/print-again.ts";
 import { forbidden } from "../build/stage-parts.ts";
-import { alikeIn, type Earlier, foundOf, isGood, keptPart, type SetPart, setFiles } from "../build/stage-set.ts";
+import {
+  alikeIn,
+  type Earlier,
+  foundOf,
+  isGood,
+  keptPart,
+  partFiles,
+  type SetPart,
+  setFiles,
+} from "../build/stage-set.ts";
 import { defect } from "../core/defects.ts";
 import { type Diagnostic, hasErrors } from "../core/diagnostic.ts";
 import { beltsSvg } from "../outputs/belts-svg.ts";
@@ -19,6 +28,7 @@ import { inPlan, type LoadedStage, type Machine } from "./load-stage.ts";
 import { inOrder } from "./message.ts";
 import { replaceSet, settleSet } from "./replace-set.ts";
 import { sha256 } from "./sha256.ts";
+import { type StagedFiles, stagedFiles } from "./staged-files.ts";
 import { sourceOf } from "./unchanged.ts";
 
 export type StageArgs = MakeArgs;
@@ -60,8 +70,36 @@ export async function outcomeOf(
   const taken = [...(twin === undefined ? [] : [takenFolder(folder, twin)]), ...partNamesTwice(machine.parts)];
   if (taken.length > 0) return { ...nothing, messages: inOrder([...messages, ...taken.map(loaded.locate)]) };
   if (!args.dry) settleSet(folder);
+  const staged = stagedFiles(folder);
+  try {
+    return await builtOutcome({ target, loaded, machine, folder }, args, builders, staged);
+  } finally {
+    staged.drop();
+  }
+}
+
+/** A plan without errors that forbid all of it, and where its set goes. */
+interface Begun {
+  readonly target: Target;
+  readonly loaded: LoadedStage;
+  readonly machine: Machine;
+  readonly folder: string;
+}
+
+async function builtOutcome(
+  { target, loaded, machine, folder }: Begun,
+  args: StageArgs,
+  builders: Builders,
+  staged: StagedFiles,
+): Promise<Outcome> {
   const before = earlierIn(folder);
-  const building = partsOf(machine, args.dry || args.force ? undefined : before, args.version, builders);
+  const building = partsOf(machine, args.dry || args.force ? undefined : before, {
+    builders,
+    version: args.version,
+    pause: breath,
+    // Written down while others are still built.
+    ...(args.dry ? {} : { heard: (part: SetPart) => staged.put(partFiles(part)) }),
+  });
   // What follows from the plan alone is drawn while the first bodies are carved.
   const belts = beltsSvg(machine.stage, machine.preset.name);
   const { parts, assembly } = await building;
@@ -69,7 +107,7 @@ export async function outcomeOf(
     machine.preset,
     parts.map((one) => ({ part: one.part, diagnostics: foundOf(one) })),
   );
-  const all = inOrder([...messages, ...[...(assembly?.found ?? []), ...found].map(loaded.locate)]);
+  const all = inOrder([...loaded.messages, ...[...(assembly?.found ?? []), ...found].map(loaded.locate)]);
   const outcome = { loaded, folder, parts, assembly, written: [], removed: [], messages: all };
   const wrong = hasErrors(all.map(({ diagnostic }) => diagnostic));
   if (wrong && !parts.some(isGood)) return outcome;
@@ -82,7 +120,7 @@ export async function outcomeOf(
   const written = files.map(({ name }) => name);
   const kept = parts.flatMap((one) => ("kept" in one ? one.files.map(({ name }) => name) : []));
   const again = before === undefined ? undefined : printAgain(parts, before.manifest);
-  const { removed } = args.dry ? outcome : replaceSet(folder, { files, kept, force: args.force });
+  const { removed } = args.dry ? outcome : replaceSet(folder, { files, kept, force: args.force }, staged);
   return { ...outcome, written, removed, again, alike: same };
 }
 
@@ -96,15 +134,13 @@ export function cautionsOf({ preset }: Machine, parts: readonly SetPart[]): Caut
 async function partsOf(
   machine: Machine,
   earlier: Earlier | undefined,
-  version: string,
-  builders: Builders,
+  means: Omit<Means, "earlier">,
 ): Promise<{ readonly parts: readonly SetPart[]; readonly assembly: TestedAssembly | undefined }> {
   const refused = forbidden(machine.stage);
   const possible = machine.parts.filter(({ owner }) => !refused(owner));
   const kept = possible.flatMap((part) => keptPart(part, earlier) ?? []);
   const missing = possible.filter((part) => !kept.some((one) => one.part === part));
-  const means = { builders, version, earlier: earlier?.manifest.assembly, pause: breath };
-  const { parts, assembly } = await builtMachine(machine, missing, means);
+  const { parts, assembly } = await builtMachine(machine, missing, { ...means, earlier: earlier?.manifest.assembly });
   const stopped = forbidden(machine.stage, assembly?.found);
   const all = [...kept.filter(({ part }) => !stopped(part.owner)), ...parts];
   return { parts: all.sort((a, b) => possible.indexOf(a.part) - possible.indexOf(b.part)), assembly };

@@ -1,0 +1,54 @@
+import { mkdirSync, rmSync } from "node:fs";
+import { dirname, join, resolve } from "node:path";
+import { isFolder, type OutputFile, staging, stagingFolder, writeWhole } from "./files.ts";
+
+/** Files of a set that are written down before all of it is there, in a hidden folder beside its place. */
+export interface StagedFiles {
+  /** Writes files as far as that can be done already. What is in the way is told when the whole set is put in place. */
+  readonly put: (files: readonly OutputFile[]) => void;
+  /** Hands over the hidden folder, made if need be, and what stands in it by its names; whoever has it removes it. */
+  readonly take: () => { readonly stage: string; readonly written: ReadonlyMap<string, Uint8Array> };
+  /** Removes what was not taken. */
+  readonly drop: () => void;
+}
+
+/** Returns what files of a set in `folder` are written with before its time. Without the folder above it they wait. */
+export function stagedFiles(folder: string): StagedFiles {
+  const above = dirname(resolve(folder));
+  const written = new Map<string, Uint8Array>();
+  let stage: string | undefined;
+  const begin = (): string => {
+    const begun = stagingFolder(above);
+    staging.add(begun);
+    stage = begun;
+    return begun;
+  };
+  const drop = () => {
+    if (stage === undefined) return;
+    rmSync(stage, { recursive: true, force: true });
+    staging.delete(stage);
+    stage = undefined;
+    written.clear();
+  };
+  return {
+    put: (files) => {
+      if (!isFolder(above)) return;
+      try {
+        const fresh = join(stage ?? begin(), "set");
+        for (const { name, bytes } of files) {
+          mkdirSync(dirname(join(fresh, name)), { recursive: true });
+          writeWhole(join(fresh, name), bytes);
+          written.set(name, bytes);
+        }
+      } catch {
+        drop();
+      }
+    },
+    take: () => {
+      const taken = stage ?? begin();
+      stage = undefined;
+      return { stage: taken, written };
+    },
+    drop,
+  };
+}

@@ -37,6 +37,15 @@ const modelingInPart = {
   },
 };
 
+/** What packs is loaded when something is packed. */
+const packingLater = {
+  name: "packing-later",
+  setup: ({ onResolve }) => {
+    const path = join(import.meta.dirname, "stand-ins", "packing.cjs");
+    onResolve({ filter: /^fflate\/browser$/ }, ({ importer }) => (importer === path ? undefined : { path }));
+  },
+};
+
 /** Writes the whole program into a folder. */
 async function bundle(folder) {
   await copyFile(require.resolve("manifold-3d/manifold.wasm"), join(folder, "manifold.wasm"));
@@ -61,8 +70,9 @@ async function bundle(folder) {
     entryPoints: ["src/cli/run.ts"],
     outfile: join(folder, "program.cjs"),
     define: { "import.meta.url": "__moduleUrl" },
-    plugins: [modelingInPart],
+    plugins: [modelingInPart, packingLater],
     alias: {
+      assert: "./scripts/stand-ins/assert.mjs",
       cliui: "./scripts/stand-ins/columns.mjs",
       "string-width": "./scripts/stand-ins/width.mjs",
       "@noble/hashes/sha2.js": "./scripts/stand-ins/hashes.mjs",

@@ -66,7 +66,7 @@ export async function run(world: World): Promise<number> {
 /** Returns where words go, as the command line and the world have it. */
 function ioOf(args: Arguments, { environment, screens, write, draw, columns }: World): Io {
   const drawn = screens.err && environment.TERM !== "dumb" && !args.flags.has("quiet");
-  const line = progressLine(drawn ? draw : undefined, columns, () => performance.now());
+  const line = progressLine(drawn ? draw : undefined, columns, Date.now);
   progress = line;
   return {
     ...streams({ write, screens, environment, color: chosen(args, "color", COLORS, "auto"), progress: line }),

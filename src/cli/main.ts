@@ -55,6 +55,8 @@ async function main(argv: readonly string[]): Promise<void> {
   }
   // Only what runs for long pays for being optimised: that takes processors from the work itself.
   v8.setFlagsFromString("--interrupt-budget=600000");
+  // Where every processor is busy, threads that help with a short collection are waited for longer than they help.
+  v8.setFlagsFromString("--no-parallel-scavenge");
   // A step of the build. V8 takes the kernel's code only under the flags under which it was made.
   if (process.env.TRAMWRIGHT_KEEP_COMPILED === "kernel") return await keepOptimisedKernel();
   const builds = ["make", "check", "rebuild"].some((word) => argv.includes(word));

@@ -1,3 +1,4 @@
+import { onceForEach } from "../core/once-for-each.ts";
 import { facets } from "../geometry/facets.ts";
 import type { Mesh } from "../geometry/mesh.ts";
 
@@ -12,13 +13,19 @@ const FACET = 50;
  * take for the text form.
  */
 export function stl(mesh: Mesh, name: string, hash: string): Uint8Array {
+  const bytes = bodyOf(mesh).slice();
+  const title = `tramwright ${name} ${hash} mm`.replace(/[^\x20-\x7e]/g, "?").slice(0, HEADER);
+  bytes.set(Uint8Array.from(title, (letter) => letter.charCodeAt(0)));
+  return bytes;
+}
+
+/** The file with an empty header. Parts that are alike share it. */
+const bodyOf = onceForEach((mesh: Mesh): Uint8Array => {
   const { positions, triangles } = mesh;
   const { normals } = facets(mesh);
   const count = triangles.length / 3;
   const bytes = new Uint8Array(HEADER + COUNT + FACET * count);
   bytes.fill(0x20, 0, HEADER);
-  const title = `tramwright ${name} ${hash} mm`.replace(/[^\x20-\x7e]/g, "?").slice(0, HEADER);
-  bytes.set(Uint8Array.from(title, (letter) => letter.charCodeAt(0)));
   const view = new DataView(bytes.buffer);
   view.setUint32(HEADER, count, true);
   for (let facet = 0; facet < count; facet++) {
@@ -34,4 +41,4 @@ export function stl(mesh: Mesh, name: string, hash: string): Uint8Array {
     }
   }
   return bytes;
-}
+});

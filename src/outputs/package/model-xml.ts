@@ -1,3 +1,4 @@
+import { onceForEach } from "../../core/once-for-each.ts";
 import type { Mesh } from "../../geometry/mesh.ts";
 import { GRID } from "../../geometry/print-mesh.ts";
 import { escaped } from "../svg/marks.ts";
@@ -52,20 +53,22 @@ export function modelXml(metadata: Metadata, objects: readonly NamedMesh[], copi
   ].join("\n");
 }
 
-function objectXml({ name, mesh: { positions, triangles } }: NamedMesh, id: number, hash: string): string {
-  const lines = [
-    `  <object id="${id}" type="model" name="${escaped(name)}" partnumber="${escaped(hash)}">`,
-    "   <mesh>",
-    "<vertices>",
-  ];
+function objectXml({ name, mesh }: NamedMesh, id: number, hash: string): string {
+  const named = `name="${escaped(name)}" partnumber="${escaped(hash)}"`;
+  return [`  <object id="${id}" type="model" ${named}>`, meshXml(mesh), "  </object>"].join("\n");
+}
+
+/** Parts that are alike share it. */
+const meshXml = onceForEach(({ positions, triangles }: Mesh): string => {
+  const lines = ["   <mesh>", "<vertices>"];
   for (let at = 0; at < positions.length; at += 3)
     lines.push(`<vertex x="${positions[at]}" y="${positions[at + 1]}" z="${positions[at + 2]}"/>`);
   lines.push("</vertices>", "<triangles>");
   for (let at = 0; at < triangles.length; at += 3)
     lines.push(`<triangle v1="${triangles[at]}" v2="${triangles[at + 1]}" v3="${triangles[at + 2]}"/>`);
-  lines.push("</triangles>", "   </mesh>", "  </object>");
+  lines.push("</triangles>", "   </mesh>");
   return lines.join("\n");
-}
+});
 
 /** Quotation marks mean nothing between tags, and some readers hand out what stands for them as it is. */
 const content = (text: string) => escaped(text).replaceAll("&quot;", '"').replaceAll("&apos;", "'");

@@ -1,4 +1,5 @@
 import { zipSync } from "fflate/browser";
+import { onceForEach } from "../../core/once-for-each.ts";
 import type { Mesh } from "../../geometry/mesh.ts";
 import { png } from "../picture/png.ts";
 import { thumbnail } from "../picture/thumbnail.ts";
@@ -41,17 +42,28 @@ const PACKAGE = "http://schemas.openxmlformats.org/package/2006";
  */
 export function threeMf({ bodies, bedWidth, ...metadata }: PackedPart): Uint8Array {
   const copies = buildPlate(bodies, bedWidth);
-  const first = bodies.map(({ mesh }, index) => ({ mesh, at: copies.find(({ of }) => of === index)?.at ?? [0, 0] }));
+  const [only, ...others] = bodies;
+  const picture =
+    only !== undefined && others.length === 0
+      ? pictureOf(only.mesh)
+      : png(
+          thumbnail(
+            bodies.map(({ mesh }, index) => ({ mesh, at: copies.find(({ of }) => of === index)?.at ?? [0, 0] })),
+          ),
+        );
   const text = (words: string) => new TextEncoder().encode(words);
   // Packing it smaller would take as long as building the part.
   const stored = { level: 0, mtime: DATE } as const;
   return zipSync({
     [TYPES]: [text(contentTypes(metadata.application)), stored],
     [RELATIONS]: [text(RELATIONS_XML), stored],
-    [PICTURE]: [png(thumbnail(first)), stored],
+    [PICTURE]: [picture, stored],
     [MODEL]: [text(modelXml(metadata, bodies, copies)), stored],
   });
 }
+
+/** A body by itself looks the same wherever it stands. Parts that are alike share the picture. */
+const pictureOf = onceForEach((mesh: Mesh) => png(thumbnail([{ mesh, at: [0, 0] }])));
 
 /** Stored as it is and first: the program knows its own files by its name within their first 200 bytes. */
 const contentTypes = (application: string) =>

@@ -4,17 +4,15 @@ import { type Carved, carve, type PieceWork } from "../build/carve.ts";
 import { meetingsOf } from "../build/clash/meetings.ts";
 import { type Kernel, loadKernel } from "../geometry/kernel.ts";
 import type { Solid } from "../geometry/solid.ts";
+import { kernelCode } from "./kernel-code.ts";
+import { runShortly } from "./run-shortly.ts";
 import type { Answer, Order } from "./two-builders.ts";
 
 /** Does on the second thread what the first one orders through the port. `keepCompiled` is for the build's trial run. */
 export function serve(port: MessagePort, keepCompiled: () => void): void {
   const answer = (one: Answer) => port.postMessage(one);
-  let arrived: (code: WebAssembly.Module) => void = () => undefined;
-  const loading = loadKernel(
-    new Promise((resolve) => {
-      arrived = resolve;
-    }),
-  );
+  const loading = loadKernel(kernelCode());
+  runShortly();
   let carved: readonly Carved[] = [];
   const carveAndAnswer = (work: PieceWork, index: number, kernel: Kernel) => {
     const one = carve(work, kernel);
@@ -22,10 +20,6 @@ export function serve(port: MessagePort, keepCompiled: () => void): void {
     return one;
   };
   port.on("message", async (order: Order) => {
-    if ("kernel" in order) {
-      arrived(order.kernel);
-      return;
-    }
     const kernel = await loading;
     if ("works" in order) {
       carved = order.works.map((work, index) => carveAndAnswer(work, index, kernel));

@@ -11,33 +11,22 @@ const DIGEST = 32;
 /** How V8 compiles a module at once and in full, where it would begin with quick code and better it while it runs. */
 const IN_FULL = ["liftoff", "wasm-lazy-compilation", "wasm-dynamic-tiering"] as const;
 
-/** The code, or a promise of it. */
-export type KernelCode = WebAssembly.Module | Promise<WebAssembly.Module>;
-
-let code: KernelCode | undefined;
+let code: Promise<WebAssembly.Module> | undefined;
 
 /**
  * Returns the code of the kernel, once: as the build had it optimised, which is there in 5 ms where V8 needs 400 ms of
  * a processor to get so far; else as V8 compiles it now, on other threads, function by function and in two steps.
  */
-export function kernelCode(): KernelCode {
-  code ??= optimised() ?? compiled();
+export function kernelCode(): Promise<WebAssembly.Module> {
+  code ??= (async () => optimised() ?? WebAssembly.compile(readShipped(WASM)))();
+  // What is wrong is told where it is waited for, which may not have begun.
+  code.catch(() => undefined);
   return code;
 }
 
-function compiled(): Promise<WebAssembly.Module> {
-  const compiling = WebAssembly.compile(readShipped(WASM));
-  // What is wrong is told where it is waited for, which may not have begun.
-  compiling.catch(() => undefined);
-  return compiling;
-}
-
-/** Whether the build left code for this Node and this kind of machine. */
-export const isKernelOptimised = (): boolean => exists(shipped(OPTIMISED));
-
-/** V8 takes code only under the flags under which it was made. */
+/** Undefined where the build left none for this Node and this machine, or V8 runs under other flags than its usual ones. */
 function optimised(): WebAssembly.Module | undefined {
-  if (!isKernelOptimised()) return undefined;
+  if (!exists(shipped(OPTIMISED))) return undefined;
   const [wasm, file] = [readShipped(WASM), readShipped(OPTIMISED)];
   const kept = file.subarray(DIGEST);
   if (!digest(wasm, kept).equals(file.subarray(0, DIGEST))) return undefined;

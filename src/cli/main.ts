@@ -1,9 +1,9 @@
-import v8 from "node:v8";
 import { harmless, oneLine } from "../core/unprintable.ts";
 import { reason } from "./file-reason.ts";
 import { tryOrdinary } from "./file-text.ts";
 import { EXIT, isTrouble } from "./io.ts";
-import { isKernelOptimised, keepOptimisedKernel, kernelCode } from "./kernel-code.ts";
+import { keepOptimisedKernel, kernelCode } from "./kernel-code.ts";
+import { runShortly } from "./run-shortly.ts";
 import { secondThread } from "./second-thread.ts";
 
 declare const TRAMWRIGHT_VERSION: string;
@@ -53,22 +53,16 @@ async function main(argv: readonly string[]): Promise<void> {
       process.exit(code);
     });
   }
-  // Only what runs for long pays for being optimised: that takes processors from the work itself.
-  v8.setFlagsFromString("--interrupt-budget=600000");
-  // Where every processor is busy, threads that help with a short collection are waited for longer than they help.
-  v8.setFlagsFromString("--no-parallel-scavenge");
   // A step of the build. V8 takes the kernel's code only under the flags under which it was made.
   if (process.env.TRAMWRIGHT_KEEP_COMPILED === "kernel") return await keepOptimisedKernel();
-  const builds = ["make", "check", "rebuild"].some((word) => argv.includes(word));
   const ofMachine = argv.some(isPlan) || MACHINE_COMMANDS.includes(argv[0] ?? "");
-  // A part needs the kernel in any case, a machine that is there already does not. Where the kernel has to be compiled,
-  // that begins on other threads while the program itself is loaded.
-  if (builds && !(ofMachine && isKernelOptimised())) kernelCode();
-  // What a run throws away fits the first young generation; fresh pages for a larger one cost more than its collection.
-  // The heap of a second thread would take this back for all threads.
-  if (!ofMachine) v8.setFlagsFromString("--semi-space-growth-factor=1");
+  // A part needs the kernel in any case; that of a machine is the second thread's. Where it has to be compiled, that
+  // begins on other threads while the program itself is loaded.
+  if (!ofMachine && ["make", "check", "rebuild"].some((word) => argv.includes(word))) kernelCode();
   const { loadProgram } = await import("./program.ts");
   const { exports: program, keepCompiled } = loadProgram(ofMachine ? "machine" : "part");
+  // A machine sets its flags when the second thread is there.
+  if (!ofMachine) runShortly();
   cleanUp = program.cleanUp;
   const screens = { out: process.stdout.isTTY === true, err: process.stderr.isTTY === true };
   process.exitCode = await program.run({
@@ -82,7 +76,7 @@ async function main(argv: readonly string[]): Promise<void> {
     draw: (text) => process.stderr.write(text),
     columns: process.stderr.columns ?? 80,
     kernelCode,
-    secondThread: () => secondThread(kernelCode()),
+    secondThread,
   });
   // Set by the build's trial run only.
   if (process.env.TRAMWRIGHT_KEEP_COMPILED !== undefined) keepCompiled();

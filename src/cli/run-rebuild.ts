@@ -8,7 +8,7 @@ import type { World } from "./run.ts";
 export async function runRebuild(args: Arguments, io: Io, { kernelCode, version }: World): Promise<number> {
   const { operands, flags } = args;
   if (operands.length === 0) throw trouble("rebuild needs the 3MF file of a part");
-  const kernel = loadKernel(Promise.resolve(kernelCode()));
+  const kernel = loadKernel(kernelCode());
   // A file that cannot be read ends the run before anything waits for it.
   kernel.catch(() => undefined);
   const has = (flag: string) => flags.has(flag);

@@ -45,7 +45,7 @@ export async function runCompare(args: Arguments, io: Io, { version, kernelCode 
     before,
     after,
     { json: args.flags.has("json"), quiet: args.flags.has("quiet") },
-    loadKernel(Promise.resolve(kernelCode())),
+    loadKernel(kernelCode()),
     io,
   );
 }

@@ -8,7 +8,6 @@ import { stock } from "./commands/stock.ts";
 import { cleanUp as cleanFiles } from "./files.ts";
 import { COMMANDS, helpOf, overview } from "./help.ts";
 import { EXIT, type Io, MESSAGE_FORMS, trouble } from "./io.ts";
-import type { KernelCode } from "./kernel-code.ts";
 import { isPlan, readTarget } from "./load.ts";
 import { type Progress, progressLine } from "./progress.ts";
 import { type Screens, streams } from "./streams.ts";
@@ -34,7 +33,7 @@ export interface World {
   readonly draw: (text: string) => void;
   readonly columns: number;
   /** Returns the code of the kernel, which may have been begun when the program started. */
-  readonly kernelCode: () => KernelCode;
+  readonly kernelCode: () => Promise<WebAssembly.Module>;
   /** Starts the thread that helps to build a machine, where there can be one. */
   readonly secondThread: () => Worker | undefined;
 }
@@ -130,7 +129,7 @@ async function build(args: Arguments, io: Io, { kernelCode, secondThread, versio
     throw trouble(`${command} needs a preset, a plan or a part family; tramwright parts lists the families`);
   if (last(args, "output") === "-")
     throw trouble(`${command} writes several files, which standard output cannot take; -o is followed by a folder`);
-  const kernel = () => loadKernel(Promise.resolve(kernelCode()));
+  const kernel = () => loadKernel(kernelCode());
   const targets = oneOfEach(operands).map(readTarget);
   const shared = {
     set: values.set ?? [],

@@ -7,9 +7,8 @@ import type { Mesh } from "../geometry/mesh.ts";
 import type { Solid } from "../geometry/solid.ts";
 import { breath } from "./breath.ts";
 
-/** What the second thread is given: the kernel's code, which comes first, and then what it is to do, in this order. */
+/** What the second thread is told to do, in this order. */
 export type Order =
-  | { readonly kernel: WebAssembly.Module }
   | { readonly works: readonly PieceWork[] }
   /** `carved` are the solids of the works before, in their order, as they stand in the machine. */
   | { readonly machine: Bodies; readonly carved: readonly Solid[] };

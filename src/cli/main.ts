@@ -1,6 +1,8 @@
+import { join } from "node:path";
 import { harmless, oneLine } from "../core/unprintable.ts";
 import { reason } from "./file-reason.ts";
 import { tryOrdinary } from "./file-text.ts";
+import { exists } from "./files.ts";
 import { EXIT, isTrouble } from "./io.ts";
 import { keepOptimisedKernel, kernelCode } from "./kernel-code.ts";
 import { runShortly } from "./run-shortly.ts";
@@ -23,11 +25,17 @@ const write = {
 
 const MACHINE_COMMANDS = ["report", "compare", "tram"];
 
-/** Whether a word of the command line names the plan of a machine, as far as a glance can tell. */
-function isPlan(word: string): boolean {
-  if (!/\.ya?ml$/.test(word)) return false;
+/** Returns the name of the machine whose plan a word of the command line names, as far as a glance can tell. */
+function machineIn(word: string): string | undefined {
+  if (!/\.ya?ml$/.test(word)) return undefined;
   const read = tryOrdinary(word);
-  return "text" in read && /^stage:/m.test(read.text);
+  return "text" in read ? /^stage:[ \t]*([^\s#]*)/m.exec(read.text)?.[1] : undefined;
+}
+
+/** Whether a machine has to be built, as far as a glance can tell: nothing is there that may be left as it is. */
+function isNew(stage: string, argv: readonly string[]): boolean {
+  const after = argv.findIndex((word) => word === "-o" || word === "--output") + 1;
+  return argv.includes("--force") || !exists(join(after > 0 ? (argv[after] ?? "") : "out", stage, "manifest.json"));
 }
 
 async function main(argv: readonly string[]): Promise<void> {
@@ -55,13 +63,16 @@ async function main(argv: readonly string[]): Promise<void> {
   }
   // A step of the build. V8 takes the kernel's code only under the flags under which it was made.
   if (process.env.TRAMWRIGHT_KEEP_COMPILED === "kernel") return await keepOptimisedKernel();
-  const ofMachine = argv.some(isPlan) || MACHINE_COMMANDS.includes(argv[0] ?? "");
+  const machines = argv.flatMap((word) => machineIn(word) ?? []);
+  const ofMachine = machines.length > 0 || MACHINE_COMMANDS.includes(argv[0] ?? "");
   // A part needs the kernel in any case; that of a machine is the second thread's. Where it has to be compiled, that
   // begins on other threads while the program itself is loaded.
   if (!ofMachine && ["make", "check", "rebuild"].some((word) => argv.includes(word))) kernelCode();
+  // It gets ready while the program itself is loaded.
+  const early = argv.includes("make") && machines.some((stage) => isNew(stage, argv)) ? secondThread() : undefined;
   const { loadProgram } = await import("./program.ts");
   const { exports: program, keepCompiled } = loadProgram(ofMachine ? "machine" : "part");
-  // A machine sets its flags when the second thread is there.
+  // For a machine the second thread does that, when it is loaded itself.
   if (!ofMachine) runShortly();
   cleanUp = program.cleanUp;
   const screens = { out: process.stdout.isTTY === true, err: process.stderr.isTTY === true };
@@ -76,7 +87,7 @@ async function main(argv: readonly string[]): Promise<void> {
     draw: (text) => process.stderr.write(text),
     columns: process.stderr.columns ?? 80,
     kernelCode,
-    secondThread,
+    secondThread: () => early ?? secondThread(),
   });
   // Set by the build's trial run only.
   if (process.env.TRAMWRIGHT_KEEP_COMPILED !== undefined) keepCompiled();

@@ -74,9 +74,17 @@ function paint(buffer: DepthBuffer, { triangles }: Mesh, points: Float64Array): 
     const a = (triangles[facet] as number) * 3;
     const b = (triangles[facet + 1] as number) * 3;
     const c = (triangles[facet + 2] as number) * 3;
+    // Most are smaller than a pixel.
+    if (missesMiddles(points, a, b, c) || missesMiddles(points, a + 1, b + 1, c + 1)) continue;
     const shade = shadeOf(points, a, b, c);
     if (shade > 0) paintFacet(buffer, points, a, b, c, shade);
   }
+}
+
+/** Whether no middle of a pixel lies between three coordinates. */
+function missesMiddles(points: Float64Array, a: number, b: number, c: number): boolean {
+  const [one, two, three] = [points[a] as number, points[b] as number, points[c] as number];
+  return Math.ceil(Math.min(one, two, three) - 0.5) > Math.max(one, two, three) - 0.5;
 }
 
 /**

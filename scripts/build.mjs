@@ -4,7 +4,7 @@
 // the tool meanwhile finds the whole old or the whole new program.
 
 import { spawnSync } from "node:child_process";
-import { chmod, copyFile, mkdtemp, rename, rm } from "node:fs/promises";
+import { chmod, copyFile, mkdtemp, readdir, rename, rm } from "node:fs/promises";
 import { createRequire } from "node:module";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
@@ -104,19 +104,21 @@ async function library(folder) {
 /** What the trial runs make: parts, and a machine. */
 const TRIALS = [["screw-foot", "tram-mount", "wheel-plate"], ["presets/stages/seed-bench.yaml"]];
 
-/** Runs the program so that it keeps beside itself what V8 compiles: the kernel's code, or its own after it has run. */
-function keepCompiled(folder, what, words) {
-  const environment = { ...process.env, TRAMWRIGHT_KEEP_COMPILED: what };
-  const program = join(folder, "tramwright.cjs");
-  const { status } = spawnSync(process.execPath, [program, ...words], { env: environment, stdio: "ignore" });
-  if (status !== 0) throw new Error(`the trial run of ${words.join(" ")} ended with ${status}`);
+/** Runs the program, which keeps beside itself what V8 compiles where it is told so. Returns whether it ended well. */
+function ran(folder, words, keep) {
+  const env = { ...process.env, ...(keep === undefined ? {} : { TRAMWRIGHT_KEEP_COMPILED: keep }) };
+  return spawnSync(process.execPath, [join(folder, "tramwright.cjs"), ...words], { env, stdio: "ignore" }).status === 0;
 }
 
 /** Makes something of each kind, so that what a first `make` needs is compiled beforehand, beside the program. */
 async function tryOut(folder) {
   const trial = await mkdtemp(join(tmpdir(), "tramwright-build-"));
-  keepCompiled(folder, "kernel", ["make"]);
-  for (const made of TRIALS) keepCompiled(folder, "program", ["make", ...made, "-o", trial, "--quiet"]);
+  // A Node whose V8 has other functions under the names that are used for this goes without.
+  if (!ran(folder, ["make"], "kernel") || !ran(folder, ["make", "wheel-spacer", "-o", trial]))
+    for (const name of await readdir(folder)) if (/^manifold-.*\.compiled$/.test(name)) await rm(join(folder, name));
+  for (const made of TRIALS)
+    if (!ran(folder, ["make", ...made, "-o", trial, "--quiet"], "program"))
+      throw new Error(`the trial run of ${made.join(", ")} did not end well`);
   await rm(trial, { recursive: true });
 }
 

@@ -39,7 +39,9 @@ export async function keepOptimisedKernel(): Promise<void> {
   for (const flag of IN_FULL) v8.setFlagsFromString(`--no-${flag}`);
   const module = await WebAssembly.compile(wasm);
   for (const flag of IN_FULL) v8.setFlagsFromString(`--${flag}`);
-  const kept = Buffer.from(intrinsic<ArrayBuffer>("SerializeWasmModule", module) ?? new ArrayBuffer());
+  const serialised = intrinsic<ArrayBuffer>("SerializeWasmModule", module);
+  if (serialised === undefined) return;
+  const kept = Buffer.from(serialised);
   writeShipped(OPTIMISED, Buffer.concat([digest(wasm, kept), kept]));
 }
 

@@ -24,7 +24,7 @@ export function kernelCode(): Promise<WebAssembly.Module> {
   return code;
 }
 
-/** Undefined where the build left none for this Node and this machine, or V8 runs under other flags than its usual ones. */
+/** Undefined where the build left none for this Node and this machine, or V8 runs under other flags than usual. */
 function optimised(): WebAssembly.Module | undefined {
   if (!exists(shipped(OPTIMISED))) return undefined;
   const [wasm, file] = [readShipped(WASM), readShipped(OPTIMISED)];

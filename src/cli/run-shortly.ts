@@ -13,7 +13,7 @@ const FLAGS = ["--interrupt-budget=600000", "--no-parallel-scavenge", "--semi-sp
  * compiled of them beforehand is good under the usual flags only.
  */
 export function runShortly(): void {
-  // Other versions have other flags, and write of a strange one to the screen. What the build keeps is for the usual ones.
+  // Other versions write of a flag that they do not know to the screen. What the build keeps is for the usual flags.
   if (!process.version.startsWith("v20.") || process.env.TRAMWRIGHT_KEEP_COMPILED !== undefined) return;
   for (const flag of FLAGS) v8.setFlagsFromString(flag);
 }

@@ -12,7 +12,7 @@ import type { Answer, Order } from "./two-builders.ts";
 export function serve(port: MessagePort, keepCompiled: () => void): void {
   const answer = (one: Answer) => port.postMessage(one);
   const loading = loadKernel(kernelCode());
-  // The first thread, which began before this one, has long been loaded.
+  // The first thread has its program by now. If it has not, what was compiled of it is lost, and time with it.
   runShortly();
   let carved: readonly Carved[] = [];
   const carveAndAnswer = (work: PieceWork, index: number, kernel: Kernel) => {

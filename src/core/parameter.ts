@@ -56,6 +56,7 @@ export const torque = (spec: Spec) => quantity("torque", spec);
 export const temperature = (spec: Spec) => quantity("temperature", spec);
 export const mass = (spec: Spec) => quantity("mass", spec);
 export const power = (spec: Spec) => quantity("power", spec);
+export const voltage = (spec: Spec) => quantity("voltage", spec);
 
 /** What a number with a unit behind it is to be without: `, without a unit: 24`; "" for what is none. */
 function withoutUnit(input: unknown): string {

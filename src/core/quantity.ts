@@ -2,7 +2,17 @@ import { tidy } from "./rounding.ts";
 import type { Unit } from "./unit.ts";
 
 /** What a number measures. A parameter of one kind refuses the units of another. */
-export type Kind = "length" | "angle" | "force" | "rate" | "torque" | "mass" | "temperature" | "pressure" | "power";
+export type Kind =
+  | "length"
+  | "angle"
+  | "force"
+  | "rate"
+  | "torque"
+  | "mass"
+  | "temperature"
+  | "pressure"
+  | "power"
+  | "voltage";
 
 interface Spelling {
   readonly kind: Kind;
@@ -23,6 +33,7 @@ export const INSIDE: Readonly<Record<Kind, Unit>> = {
   temperature: "°C",
   pressure: "MPa",
   power: "W",
+  voltage: "V",
 };
 
 const INCH = 25.4;
@@ -87,6 +98,7 @@ const SPELLINGS: Readonly<Record<string, Spelling>> = {
   psi: { kind: "pressure", factor: POUND_FORCE / (INCH * INCH) },
   W: { kind: "power", factor: 1 },
   kW: { kind: "power", factor: 1000 },
+  V: { kind: "voltage", factor: 1 },
 };
 
 /** A value, or what is wrong and what to write; `anything` where nothing of what was written is of use. */

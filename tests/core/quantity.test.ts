@@ -17,6 +17,8 @@ describe("quantities with units", () => {
     ["7 lb", "mass", 3.17515],
     ["212 °F", "temperature", 100],
     ["200 W", "power", 200],
+    ["24 V", "voltage", 24],
+    ["230V", "voltage", 230],
     ["0.6 N m", "torque", 0.6],
     ["1e2 mm", "length", 100],
     ['1-1/4"', "length", 31.75],
@@ -46,6 +48,7 @@ describe("quantities with units", () => {
 
   test.each([
     ["2 N/mm", "length", /measures a rate/],
+    ["24 W", "voltage", /measures a power/],
     ["1,5 mm", "length", /comma/],
     ["twelve", "length", /not a number/],
     ["12 mn", "length", /not a unit/],

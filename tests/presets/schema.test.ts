@@ -85,7 +85,18 @@ describe("shipped presets", () => {
 });
 
 describe("quantities", () => {
-  const KINDS = ["length", "angle", "force", "rate", "torque", "mass", "temperature", "pressure", "power"] as const;
+  const KINDS = [
+    "length",
+    "angle",
+    "force",
+    "rate",
+    "torque",
+    "mass",
+    "temperature",
+    "pressure",
+    "power",
+    "voltage",
+  ] as const;
   const SIGNS = ["1", "0", "12", "3/4", "1/0", " ", "  ", ".", "-", "+", "e", "E3", "'", '"', "″", "’", "ft", ",", "/"];
 
   test.each(KINDS)("a text is a %s to the pattern when it is one to the reader", (kind: Kind) => {

@@ -1,7 +1,7 @@
 import * as z from "zod";
 import { METALS } from "../../catalogue/metals.ts";
 import { itemOf } from "../../core/item.ts";
-import { choice, flag, hardware, mass, meaning, plainNumber, power, temperature } from "../../core/parameter.ts";
+import { choice, flag, hardware, mass, meaning, power, temperature, voltage } from "../../core/parameter.ts";
 import { row } from "../../core/table.ts";
 import { block, mm, named, reference, spot } from "./words.ts";
 
@@ -23,7 +23,7 @@ const heater = z.strictObject({
   ),
   at: meaning(spot.clone(), "middle of the heater; left out, that of the plate").optional(),
   power: power({ symbol: "P", meaning: "power of the heater", min: 1, max: 5000 }),
-  volts: plainNumber({ symbol: "U", meaning: "voltage of the heater, V", min: 5, max: 250, whole: false }),
+  volts: voltage({ symbol: "U", meaning: "voltage of the heater", min: 5, max: 250 }),
   adhesive: temperature({ symbol: "T_ad", meaning: "what its adhesive stands", min: 60, max: 300 }).default(150),
 });
 

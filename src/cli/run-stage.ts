@@ -26,10 +26,10 @@ export function runTram(args: Arguments, io: Io, version: string): number {
   const probes = [...(args.values.probe ?? []), ...args.operands.filter(isProbe)];
   if (plan === undefined || more.length > 0) throw trouble("tram takes the plan of one stage, and --probe x,y,height");
   if (probes.length < 3) throw trouble(`tram needs three probes or more, and there are ${probes.length}`);
-  const machine = machineOf(stageOf(plan, args, version), io);
-  return machine === undefined
-    ? EXIT.errors
-    : tram(machine, { probes, springs: args.values.spring ?? [], json: args.flags.has("json") }, io);
+  const { machine, wrong } = machineOf(stageOf(plan, args, version), io);
+  if (machine === undefined) return EXIT.errors;
+  const code = tram(machine, { probes, springs: args.values.spring ?? [], json: args.flags.has("json") }, io);
+  return wrong ? EXIT.errors : code;
 }
 
 /** Runs `compare`: two plans, or one with what `--set` makes of it. Returns the exit code. */
@@ -40,14 +40,10 @@ export async function runCompare(args: Arguments, io: Io, { version, kernelCode 
     throw trouble("compare takes two plans, or one and --set key=value");
   const before = machineOf(stageOf(old, args, version, []), io);
   const after = machineOf(stageOf(next ?? old, args, version), io);
-  if (before === undefined || after === undefined) return EXIT.errors;
-  return await compare(
-    before,
-    after,
-    { json: args.flags.has("json"), quiet: args.flags.has("quiet") },
-    loadKernel(kernelCode()),
-    io,
-  );
+  if (before.machine === undefined || after.machine === undefined) return EXIT.errors;
+  const wrong = { before: before.wrong, after: after.wrong };
+  const flags = { json: args.flags.has("json"), quiet: args.flags.has("quiet"), wrong };
+  return await compare(before.machine, after.machine, flags, loadKernel(kernelCode()), io);
 }
 
 function stageOf(plan: string, args: Arguments, version: string, set = args.values.set ?? []): LoadedStage {
@@ -56,9 +52,16 @@ function stageOf(plan: string, args: Arguments, version: string, set = args.valu
   return loadStage(target, { set, printer: last(args, "printer"), version });
 }
 
-/** Tells the errors of a plan and returns its machine; undefined when they leave none to work with. */
-function machineOf({ machine, messages }: LoadedStage, io: Io): Machine | undefined {
+interface Told {
+  /** Undefined when the errors leave none to work with. */
+  readonly machine: Machine | undefined;
+  /** Whether the plan has errors. */
+  readonly wrong: boolean;
+}
+
+/** Tells the errors of a plan. Returns its machine, and whether there were any. */
+function machineOf({ machine, messages }: LoadedStage, io: Io): Told {
   const errors = inOrder(messages).filter(({ diagnostic }) => diagnostic.level === "error");
   tell(errors, io);
-  return machine;
+  return { machine, wrong: errors.length > 0 };
 }

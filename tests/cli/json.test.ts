@@ -51,6 +51,7 @@ describe("what --json prints is as docs/json describes it", () => {
     ["report", ["report", "bad-plan.yaml"]],
     ["compare", ["compare", PLAN, "--set", "motor.plateTop=12"]],
     ["compare", ["compare", PLAN, resolve("presets/stages/copy-stand.yaml")]],
+    ["compare", ["compare", PLAN, INFEASIBLE]],
     ["tram", ["tram", PLAN, "--probe", "160,133,0", "460,133,0.2", "310,350,-0.1"]],
     ["new", ["new", "stage"]],
     ["new", ["new", "screw-foot", "-o", "mine.yaml"]],

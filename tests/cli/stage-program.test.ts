@@ -80,6 +80,44 @@ describe("one line of a plan changed with --set", () => {
   });
 });
 
+describe("a plan with an error", () => {
+  const lost = PLAN.replace("- motor\n      - C", "- motor\n      - Q");
+  const folder = folderWith({ "plan.yaml": PLAN, "lost.yaml": lost, "again.yaml": lost });
+  const uncertain = "the two cannot be compared part by part until the errors are mended";
+
+  test.each([
+    ["plan.yaml", "lost.yaml"],
+    ["lost.yaml", "plan.yaml"],
+  ])("%s compared with %s: what the error left out is neither new nor gone, nor bought", (old, next) => {
+    const { code, out, err } = run(["compare", old, next], folder);
+    expect(err).toContain("there is no motor, screw or idler Q");
+    expect(code).toBe(1);
+    expect(out.replace(/\n/g, " ")).toContain(`${uncertain}; not compared: foot-c; what to buy is not told`);
+    expect(out).toMatch(/foot-a +keep/);
+    expect(out).not.toMatch(/drop|it is new|^ +(buy|over) /m);
+  });
+
+  test("where both lack the same, what to buy is not told either", () => {
+    const { code, out } = run(["compare", "lost.yaml", "again.yaml", "--json"], folder);
+    const { parts, ...left } = JSON.parse(out) as { parts: { name: string; action: string }[] };
+    expect([code, left]).toEqual([1, { buy: null, notCompared: [] }]);
+    expect(new Set(parts.map(({ action }) => action))).toEqual(new Set(["keep"]));
+  });
+
+  test("an error that leaves out nothing leaves nothing uncertain", () => {
+    const words = ["compare", "plan.yaml", "--set", "motor.motor.shaftLength=22"];
+    const { code, out } = run(words, folder);
+    expect([code, out.includes(uncertain)]).toEqual([1, false]);
+    expect(out).toContain("0 parts to print");
+  });
+
+  test("tram tells what to turn and ends with 1", () => {
+    const { code, out } = run(["tram", "lost.yaml", "--probe", "200,130,0", "560,130,0.2", "380,430,0"], folder);
+    expect(code).toBe(1);
+    expect(out).toContain("mount two: lower 0.20 mm");
+  });
+});
+
 describe("exit codes", () => {
   const folder = folderWith({
     "plan.yaml": PLAN,

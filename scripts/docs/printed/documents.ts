@@ -58,7 +58,14 @@ const compared = z.strictObject({
       newHash: text.nullable(),
     }),
   ),
-  buy: z.array(z.strictObject({ item: text, more: number.describe("below nought: so many are over") })),
+  buy: z
+    .array(z.strictObject({ item: text, more: number.describe("below nought: so many are over") }))
+    .nullable()
+    .describe("null where an error in a plan leaves it uncertain"),
+  notCompared: z
+    .array(text)
+    .optional()
+    .describe("only where buy is null: parts that an error may have left out of one of the machines"),
 });
 
 const trammed = z.strictObject({

@@ -1,5 +1,6 @@
 import { type Compared, compareParts, type Verdict } from "../../build/compare.ts";
 import { drawPart, makeDraft } from "../../build/make.ts";
+import { type NotCompared, notCompared, type Wrong } from "../../build/not-compared.ts";
 import { finishedPieces } from "../../build/order.ts";
 import { printHours } from "../../build/print-hours.ts";
 import type { Kernel } from "../../geometry/kernel.ts";
@@ -15,24 +16,42 @@ interface Row extends Verdict {
   readonly hours: number;
 }
 
+interface CompareArgs {
+  readonly json: boolean;
+  readonly quiet: boolean;
+  /** Which of the two plans have errors, told already. */
+  readonly wrong: Wrong;
+}
+
 /** Tells what to keep, restack, shim, flip or print again when one machine becomes the other. Returns the exit code. */
 export async function compare(
   before: Machine,
   after: Machine,
-  { json, quiet }: { readonly json: boolean; readonly quiet: boolean },
+  { json, quiet, wrong }: CompareArgs,
   kernel: Promise<Kernel>,
   io: Io,
 ): Promise<number> {
   const rows: Row[] = [];
+  const unknown = notCompared(before, after, wrong);
   for (const verdict of compareParts(before, after)) {
+    if (unknown.parts.includes(verdict.name)) continue;
     io.progress?.(`comparing ${verdict.name}`);
     rows.push({ ...verdict, hours: await hoursOf(verdict, kernel) });
     await breath();
   }
-  const buy = purchases(before, after, rows);
-  if (json) io.out(JSON.stringify({ parts: rows.map(asData), buy }, undefined, 2));
-  else for (const line of lines(rows, buy, quiet)) io.out(line);
-  return EXIT.done;
+  const buy = unknown.purchases ? purchases(before, after, rows) : undefined;
+  const left = buy === undefined ? { buy: null, notCompared: unknown.parts } : { buy };
+  if (json) io.out(JSON.stringify({ parts: rows.map(asData), ...left }, undefined, 2));
+  else for (const line of [...lines(rows, buy ?? [], quiet), ...uncertain(unknown)]) io.out(line);
+  return wrong.before || wrong.after ? EXIT.errors : EXIT.done;
+}
+
+/** Says what is not told because of errors. */
+function uncertain({ parts, purchases: certain }: NotCompared): string[] {
+  if (certain) return [];
+  const whole = "the two cannot be compared part by part until the errors are mended";
+  const named = parts.length === 0 ? "" : `; not compared: ${parts.join(", ")}`;
+  return hanging("", `${whole}${named}; what to buy is not told`);
 }
 
 async function hoursOf({ action, after }: Verdict, kernel: Promise<Kernel>): Promise<number> {

@@ -1,6 +1,8 @@
 import type { Diagnostic } from "../../core/diagnostic.ts";
+import { screwFoot } from "../../parts/screw-foot/index.ts";
 import { wrong } from "../frame/complaint.ts";
 import type { FootChoice } from "../machine.ts";
+import { planWords } from "../parts/plan-words.ts";
 import type { Plan } from "../schema/index.ts";
 import { stageDefect } from "../stage-defects.ts";
 import { type Choosing, nutOver } from "./foot-choice.ts";
@@ -29,7 +31,7 @@ function hopeless({ input, tried }: Choosing): Diagnostic[] {
       level: "error",
       path: ["screws", input.screw],
       says: `of ${tried.length} ways to stack the foot of ${input.screw} none fits; in the nearest, ${error.says}`,
-      set: error.set,
+      set: planWords(screwFoot.name, error.set),
       ...amounts,
     }),
   ];

@@ -7,6 +7,7 @@ import { shapeOf } from "../../parts/piece.ts";
 import { acceptedOf } from "../acceptance.ts";
 import type { PlacedPart, PrinterOf } from "../machine.ts";
 import type { Plan } from "../schema/index.ts";
+import { partWords } from "./plan-words.ts";
 
 /** A part of the machine as its family has worked it out. */
 export interface DesignedPart {
@@ -63,6 +64,7 @@ export function findingsOf({ part, design }: DesignedPart, plan: Plan): readonly
     ...each,
     path: placeIn(part, each.path),
     says: `${part.name}: ${each.says}`,
+    set: partWords(part, each.set),
   }));
 }
 

@@ -9,6 +9,9 @@ export type FootCheck = Check<Parameters, Derived>;
 
 const f = (value: number, digits = 1) => value.toFixed(digits);
 
+/** Height over the lowest seat that is kept in reserve, mm. A rule of this project. */
+const RESERVE = 1;
+
 /** A wide nozzle whose layers no shim makes up for. */
 const COARSE = { nozzle: 1.2, line: 1.3, layer: 0.9, firstLayer: 0.9 };
 
@@ -21,17 +24,25 @@ const seatTooLow: FootCheck = {
     const { lowestSeat, seatWanted, seat } = derived;
     // Where not even one layer lies under the seat, the seat as drawn says nothing of the one that is wanted.
     const value = belowBed(derived, printer) ? seatWanted : seat;
-    const raise = seatAtLeast(lowestSeat + 1, given, derived, printer) - seatWanted;
+    const raise = seatAtLeast(lowestSeat + RESERVE, given, derived, printer) - seatWanted;
     return below({
       value,
       unit: "mm",
       error: lowestSeat,
-      warning: lowestSeat + 1,
-      says: () => `the seat comes to ${f(value, 2)} mm; the floor allows ${f(lowestSeat, 2)} mm`,
+      warning: lowestSeat + RESERVE,
+      says: (limit) => `the seat comes to ${f(value, 2)} mm; ${allowed(limit, lowestSeat)}`,
       set: [`beltPlane: ${f(raise, 2)} mm higher`, ...otherWaysUp(given, derived)].join(", or "),
     });
   },
 };
+
+/** Returns what the limit is that a seat is held against: the lowest that the floor allows, or the reserve over it. */
+function allowed(limit: number, lowestSeat: number): string {
+  const least = `the floor allows ${f(lowestSeat, 2)} mm`;
+  return limit > lowestSeat
+    ? `${least}, and the last ${RESERVE} mm over that, to ${f(limit, 2)} mm, is a reserve`
+    : least;
+}
 
 /** Returns the lowest seat not under a height that can be printed: a bed face on the bar fixes the layers. mm */
 function seatAtLeast(height: number, { mount }: Parameters, { bed }: Derived, printer: Printer): number {

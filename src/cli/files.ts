@@ -21,6 +21,7 @@ import {
 import { dirname, join, resolve } from "node:path";
 import { reason } from "./file-reason.ts";
 import { EXIT, trouble } from "./io.ts";
+import { notOurs } from "./not-ours.ts";
 
 /** A file to write: its name from the folder of its set, with `/`, and its bytes. */
 export interface OutputFile {
@@ -62,8 +63,7 @@ export function writeSet(folder: string, files: readonly OutputFile[], { force }
   if (blocked !== undefined) throw trouble(`cannot write ${blocked}: it is a folder`, EXIT.files);
   const foreign = files.filter(({ name }) => !force && isForeign(join(folder, name)));
   if (foreign.length > 0) {
-    const names = foreign.map(({ name }) => join(folder, name)).join(", ");
-    throw trouble(`${names} was not written by tramwright and is left alone; --force replaces it`, EXIT.files);
+    throw notOurs(foreign.map(({ name }) => join(folder, name)));
   }
   const made: string[] = [];
   try {

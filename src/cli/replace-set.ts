@@ -14,6 +14,7 @@ import {
   writeWhole,
 } from "./files.ts";
 import { EXIT, trouble } from "./io.ts";
+import { notOurs } from "./not-ours.ts";
 import { stagedFiles } from "./staged-files.ts";
 
 interface NewSet {
@@ -89,8 +90,7 @@ function refuseObstacles(folder: string, { files, force }: NewSet, before: Earli
   if (inTheWay !== undefined) throw trouble(`cannot write ${inTheWay}: it is a folder`, EXIT.files);
   const foreign = files.filter(({ name }) => !force && own(name) !== true && isForeign(join(folder, name)));
   if (foreign.length === 0) return;
-  const names = foreign.map(({ name }) => join(folder, name)).join(", ");
-  throw trouble(`${names} was not written by tramwright and is left alone; --force replaces it`, EXIT.files);
+  throw notOurs(foreign.map(({ name }) => join(folder, name)));
 }
 
 /** Writes the new set into a folder of its own; what stays is the same file under a second name. */

@@ -99,7 +99,7 @@ describe("one set in the place of another", () => {
     const before = filesBelow(folder);
     const set = { files: withManifest({ "belts.svg": "new", "parts/a.stl": "new" }), kept: [] };
     expect(attempt(() => replaceSet(folder, { ...set, force: false }))).toMatch(
-      /set\/belts\.svg, .*set\/parts\/a\.stl was not written by tramwright and is left alone; --force replaces it$/,
+      /set\/belts\.svg, .*set\/parts\/a\.stl were not written by tramwright and are left alone; --force replaces them$/,
     );
     expect(filesBelow(folder)).toEqual(before);
     replaceSet(folder, { ...set, force: true });

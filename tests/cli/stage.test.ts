@@ -238,7 +238,7 @@ describe("make of a stage", () => {
     await makeIn(folder);
     writeFileSync(join(folder, "out/wide/manifest.json"), '{"madeBy":"tramwright 1.2.3","files":7}');
     // Without the manifest nobody knows whose the list is.
-    expect((await makeIn(folder)).code).toMatch(/^3: .*hardware\.csv, .*belts\.svg was not written by tramwright/);
+    expect((await makeIn(folder)).code).toMatch(/^3: .*hardware\.csv, .*belts\.svg were not written by tramwright/);
     const { code, out } = await makeIn(folder, { force: true });
     expect([code, out.filter((line) => line.includes("not built again"))]).toEqual([0, []]);
   });

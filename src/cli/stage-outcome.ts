@@ -43,6 +43,8 @@ export interface Outcome {
   readonly written: readonly string[];
   /** Files of the set before that went. */
   readonly removed: readonly string[];
+  /** Files of the set before that somebody had changed, by the names under which they stay. */
+  readonly changed?: readonly string[];
   /** What differs from the set that was there before; undefined where there was none. */
   readonly again?: PrintAgain | undefined;
   /** Parts that are the same bodies: any of them serves for the others. */
@@ -120,15 +122,21 @@ async function builtOutcome(
   const written = files.map(({ name }) => name);
   const kept = parts.flatMap((one) => ("kept" in one ? one.files.map(({ name }) => name) : []));
   const again = before === undefined ? undefined : printAgain(parts, before.manifest);
-  const { removed } = args.dry ? outcome : replaceSet(folder, { files, kept, force: args.force }, staged);
-  return { ...outcome, written, removed, again, alike: same };
+  const { removed, changed } = args.dry
+    ? { removed: [], changed: [] }
+    : replaceSet(folder, { files, kept, force: args.force }, staged);
+  return { ...outcome, written, removed, changed, again, alike: same };
 }
 
-/** Returns the cautions of a machine's parts, each once, with what fits the voltage of its heater. */
+/** Returns the cautions of a machine, each once: those of its parts and of its heater, as fits the heater's voltage. */
 export function cautionsOf({ preset }: Machine, parts: readonly SetPart[]): CautionName[] {
+  const { heater } = preset.plan.plate;
   const names = parts.flatMap(({ part }) => part.designed.design.cautions);
-  return [...new Set(forSupply(names, preset.plan.plate.heater?.volts))];
+  return [...new Set(forSupply([...(heater === undefined ? [] : HEATED), ...names], heater?.volts))];
 }
+
+/** What a heater brings, however warm the plate is to be. */
+const HEATED: readonly CautionName[] = ["hot-surface", "heater-supply"];
 
 /** Builds and puts together what is not there yet. */
 async function partsOf(

@@ -124,11 +124,15 @@ async function builtOutcome(
   return { ...outcome, written, removed, again, alike: same };
 }
 
-/** Returns the cautions of a machine's parts, each once, with what fits the voltage of its heater. */
+/** Returns the cautions of a machine, each once: those of its parts and of its heater, as fits the heater's voltage. */
 export function cautionsOf({ preset }: Machine, parts: readonly SetPart[]): CautionName[] {
+  const { heater } = preset.plan.plate;
   const names = parts.flatMap(({ part }) => part.designed.design.cautions);
-  return [...new Set(forSupply(names, preset.plan.plate.heater?.volts))];
+  return [...new Set(forSupply([...(heater === undefined ? [] : HEATED), ...names], heater?.volts))];
 }
+
+/** What a heater brings, however warm the plate is to be. */
+const HEATED: readonly CautionName[] = ["hot-surface", "heater-supply"];
 
 /** Builds and puts together what is not there yet. */
 async function partsOf(

@@ -1,4 +1,4 @@
-import { readFileSync } from "node:fs";
+import { readdirSync, readFileSync } from "node:fs";
 import { expect, test } from "vitest";
 import { CAUTIONS, forSupply } from "../../src/parts/cautions.ts";
 import { folderWith, run } from "./program.ts";
@@ -18,6 +18,24 @@ test.each([
   expect(told(err)).toContain(`caution: ${CAUTIONS[name]}`);
   for (const other of ["heater-low-voltage", "mains", "heater-supply"] as const)
     if (other !== name) expect(told(err)).not.toContain(CAUTIONS[other]);
+});
+
+test.each(["45", "50", "51"])("a heater is told of however warm the plate is to be: %s C", (temperature) => {
+  const folder = folderWith({ "plan.yaml": PLAN.replace("temperature: 140 F", `temperature: ${temperature}`) });
+  const { err } = run(["make", "plan.yaml", "--force"], folder);
+  for (const name of ["mains", "hot-surface"] as const) expect(told(err)).toContain(`caution: ${CAUTIONS[name]}`);
+  const sheets = readdirSync(folder, { recursive: true, encoding: "utf8" }).filter((name) =>
+    /mount-[^/]*\.md$/.test(name),
+  );
+  const mounts = sheets.filter((name) => !name.includes("thumb-wheel"));
+  expect(mounts.length).toBeGreaterThan(0);
+  for (const name of mounts) expect(readFileSync(`${folder}/${name}`, "utf8")).toContain(CAUTIONS["heater-supply"]);
+});
+
+test("a plate as cold as its air has no heater to be told of", () => {
+  const cold = run(["check", "tram-mount", "--set", "plateTemperature=20", "--set", "ambient=20"]);
+  expect(told(cold.err)).not.toContain(CAUTIONS["heater-supply"]);
+  expect(told(cold.err)).toContain(CAUTIONS.springs);
 });
 
 test("a mount by itself does not know the voltage, and is told both", () => {

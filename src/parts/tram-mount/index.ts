@@ -8,6 +8,9 @@ import { schema } from "./parameters.ts";
 import { pieces } from "./pieces.ts";
 import { companions, hardware, limits } from "./shopping.ts";
 
+/** A plate that is no warmer may be as warm as its room, unheated, °C. Source: common practice. */
+const WARM_ROOM = 30;
+
 export const tramMount = defineFamily({
   name: "tram-mount",
   title: "Spring tram mount",
@@ -38,7 +41,9 @@ export const tramMount = defineFamily({
   cautions: ({ given }) => [
     "not-lifting-gear",
     "springs",
-    ...(given.plateTemperature > 50 ? (["hot-surface", "heater-supply", "softens"] as const) : []),
+    // What heats a plate a little burns wires and skin as well, when its switch sticks.
+    ...(given.plateTemperature > Math.max(WARM_ROOM, given.ambient) ? (["hot-surface", "heater-supply"] as const) : []),
+    ...(given.plateTemperature > 50 ? (["softens"] as const) : []),
     ...fumes(given.material.key),
     "own-responsibility",
   ],

@@ -2,6 +2,8 @@ import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { parse } from "yaml";
 import type * as z from "zod";
+import { TABLES } from "../../src/catalogue/index.ts";
+import { length, metaOf } from "../../src/core/parameter.ts";
 import { FAMILIES } from "../../src/parts/index.ts";
 import { schemaAt } from "../../src/parts/schema-walk.ts";
 import { inInches } from "../../src/presets/inches.ts";
@@ -132,11 +134,16 @@ function schemaOf(keys: readonly string[], path: readonly (string | number)[]): 
   return [...outwards, [], ["bars"]].map((block) => at([...block, ...keys])).find((one) => one !== undefined);
 }
 
-/** Blocks of parameters are read by their family's schema. */
+/** Blocks of parameters are read by their family's schema, fields of bought items as their table has them. */
 function at(path: readonly (string | number)[]): z.ZodType | undefined {
-  const foot = FAMILIES.find(({ name }) => name === "screw-foot");
-  const deep = path.indexOf("foot");
-  return deep < 0 ? schemaAt(stageFileSchema, path) : schemaAt(foot?.schema as z.ZodType, path.slice(deep + 1));
+  const deep = path.indexOf("foot") + 1;
+  const outer = deep === 0 ? stageFileSchema : FAMILIES.find(({ name }) => name === "screw-foot")?.schema;
+  const inner = path.slice(deep);
+  const item = schemaAt(outer as z.ZodType, inner.slice(0, -1));
+  const table = TABLES.find(({ name }) => item !== undefined && name === metaOf(item).table);
+  const field = table?.fields[String(inner.at(-1))];
+  if (field?.unit === "mm") return length({ symbol: "", meaning: "a size of a bought item", min: 0, max: 1000 });
+  return schemaAt(outer as z.ZodType, inner);
 }
 
 describe("the same plan in inches", () => {

@@ -30,9 +30,14 @@ interface NewSet {
  * change places. So the folder holds the old set or the new one, whenever the program ends; should it end between the
  * two renames, the next run puts the old one back. What others put into the folder goes over into the new one; a file
  * in the way that this program did not write, or that somebody changed, is left alone unless `force`. Returns what of
- * the old set is gone. Files that are `staged` already are not written again.
+ * the old set is gone, and under which names what somebody had changed in it stays, unless `force`. Files that are `staged`
+ * already are not written again.
  */
-export function replaceSet(folder: string, set: NewSet, staged = stagedFiles(folder)): { readonly removed: string[] } {
+export function replaceSet(
+  folder: string,
+  set: NewSet,
+  staged = stagedFiles(folder),
+): { readonly removed: string[]; readonly changed: string[] } {
   const target = resolve(folder);
   settleSet(folder);
   const before = earlierIn(folder);
@@ -41,18 +46,19 @@ export function replaceSet(folder: string, set: NewSet, staged = stagedFiles(fol
   const own = before?.manifest.files ?? [];
   const removed = own.filter((file) => !names.has(file.name) && before?.intact(file)).map(({ name }) => name);
   const made: string[] = [];
+  const changed: string[] = [];
   try {
     makeFolder(dirname(target), made);
     const { stage, written } = staged.take();
     try {
       const fresh = join(stage, "set");
       fill(fresh, target, set, written);
-      exchange(fresh, target);
+      changed.push(...exchange(fresh, target, set.force));
     } finally {
       rmSync(stage, { recursive: true, force: true });
       staging.delete(stage);
     }
-    return { removed };
+    return { removed, changed };
   } catch (thrown) {
     // What was made for this set and is still empty goes again.
     for (const one of made.reverse()) removeEmpty(one);
@@ -105,7 +111,7 @@ function fill(fresh: string, target: string, { files, kept }: NewSet, written: R
   for (const name of kept) linkOrCopy(join(target, name), join(fresh, name));
 }
 
-function exchange(fresh: string, target: string): void {
+function exchange(fresh: string, target: string, force: boolean): string[] {
   const aside = asideOf(target);
   const replaces = isThere(target);
   if (replaces) renameSync(target, aside);
@@ -115,22 +121,31 @@ function exchange(fresh: string, target: string): void {
     if (replaces) renameSync(aside, target);
     throw thrown;
   }
-  if (replaces) carryOver(aside, target);
+  return replaces ? carryOver(aside, target, force) : [];
 }
 
-/** Moves what others put into the old folder over into the new one, and removes the rest. */
-function carryOver(aside: string, target: string): void {
+/**
+ * Moves what others put into the old folder over into the new one, and removes the rest. A file of the set that somebody
+ * changed goes over as well, unless `force`: under another name where the new set has one of that name. Returns those
+ * names.
+ */
+function carryOver(aside: string, target: string, force = false): string[] {
   const earlier = earlierIn(aside);
-  const own = earlier?.manifest.files ?? [];
-  const isOwn = (name: string) =>
-    name === MANIFEST || own.some((file) => file.name === name && earlier?.intact(file) === true);
+  const own = new Set(earlier?.manifest.files.map(({ name }) => name));
+  const intact = new Set(earlier?.manifest.files.filter(earlier.intact).map(({ name }) => name));
+  const changed: string[] = [];
   const empty = (inner: string) => {
     for (const entry of readdirSync(join(aside, inner), { withFileTypes: true })) {
       const name = inner === "" ? entry.name : `${inner}/${entry.name}`;
       const [from, to] = [join(aside, name), join(target, name)];
-      const shared = kindAt(to) === "folder" || own.some((file) => file.name.startsWith(`${name}/`));
+      const shared = kindAt(to) === "folder" || [...own].some((file) => file.startsWith(`${name}/`));
+      const isChanged = own.has(name) && !intact.has(name) && entry.isFile() && !force;
       if (entry.isDirectory() && shared) empty(name);
-      else if (isThere(to) || isOwn(name)) rmSync(from, { recursive: true });
+      else if (isThere(to) && isChanged) {
+        const another = freeName([aside, target], name);
+        renameSync(from, join(target, another));
+        changed.push(another);
+      } else if (isThere(to) || name === MANIFEST || intact.has(name)) rmSync(from, { recursive: true });
       else {
         mkdirSync(dirname(to), { recursive: true });
         renameSync(from, to);
@@ -139,6 +154,15 @@ function carryOver(aside: string, target: string): void {
     rmdirSync(join(aside, inner));
   };
   empty("");
+  return changed;
+}
+
+/** The first name behind this one that nothing in the folders has: `foot-a.md.changed`, `foot-a.md.changed-2`. */
+function freeName(folders: readonly string[], name: string): string {
+  for (let number = 1; ; number++) {
+    const free = `${name}.changed${number === 1 ? "" : `-${number}`}`;
+    if (!folders.some((folder) => isThere(join(folder, free)))) return free;
+  }
 }
 
 function kindAt(path: string): "folder" | "link" | "file" | undefined {

@@ -43,6 +43,8 @@ export interface Outcome {
   readonly written: readonly string[];
   /** Files of the set before that went. */
   readonly removed: readonly string[];
+  /** Files of the set before that somebody had changed, by the names under which they stay. */
+  readonly changed?: readonly string[];
   /** What differs from the set that was there before; undefined where there was none. */
   readonly again?: PrintAgain | undefined;
   /** Parts that are the same bodies: any of them serves for the others. */
@@ -120,8 +122,10 @@ async function builtOutcome(
   const written = files.map(({ name }) => name);
   const kept = parts.flatMap((one) => ("kept" in one ? one.files.map(({ name }) => name) : []));
   const again = before === undefined ? undefined : printAgain(parts, before.manifest);
-  const { removed } = args.dry ? outcome : replaceSet(folder, { files, kept, force: args.force }, staged);
-  return { ...outcome, written, removed, again, alike: same };
+  const { removed, changed } = args.dry
+    ? { removed: [], changed: [] }
+    : replaceSet(folder, { files, kept, force: args.force }, staged);
+  return { ...outcome, written, removed, changed, again, alike: same };
 }
 
 /** Returns the cautions of a machine, each once: those of its parts and of its heater, as fits the heater's voltage. */

@@ -106,6 +106,28 @@ describe("one set in the place of another", () => {
     expect(filesBelow(folder)).toMatchObject({ "belts.svg": "new", "parts/a.stl": "new" });
   });
 
+  test("what somebody changed in a file that still has our words stays under another name, unless forced", () => {
+    const folder = join(fresh(), "set");
+    const made = (text: string, force = false) => {
+      const set = { "parts/a.md": `tramwright ${text}`, "parts/b.md": "tramwright as it was" };
+      return replaceSet(folder, { files: withManifest(set), kept: [], force }).changed;
+    };
+    expect(made("1")).toEqual([]);
+    put(folder, { "parts/a.md": "tramwright 1, printed on Monday" });
+    expect(made("2")).toEqual(["parts/a.md.changed"]);
+    put(folder, { "parts/a.md": "tramwright 2, printed on Tuesday" });
+    expect(made("3")).toEqual(["parts/a.md.changed-2"]);
+    put(folder, { "parts/a.md": "tramwright 3, printed badly" });
+    expect(made("4", true)).toEqual([]);
+    const { "manifest.json": _, ...files } = filesBelow(folder);
+    expect(files).toEqual({
+      "parts/a.md": "tramwright 4",
+      "parts/a.md.changed": "tramwright 1, printed on Monday",
+      "parts/a.md.changed-2": "tramwright 2, printed on Tuesday",
+      "parts/b.md": "tramwright as it was",
+    });
+  });
+
   test("a changed file that the new set lacks stays", () => {
     const folder = join(fresh(), "set");
     replaceSet(folder, { files: withManifest({ "parts/a.stl": "old", "parts/b.stl": "old" }), kept: [], force: false });

@@ -55,7 +55,7 @@ const nameOf = (one: Unchanged | LoadedStage) => ("manifest" in one ? one.manife
 const isOutcome = (one: Outcome | Unchanged): one is Outcome => "loaded" in one;
 
 function report(outcome: Outcome, args: StageArgs, io: Io): void {
-  const { loaded, folder, parts, written, removed, again, messages } = outcome;
+  const { loaded, folder, parts, written, removed, changed = [], again, messages } = outcome;
   const cautions = loaded.machine === undefined ? [] : cautionsOf(loaded.machine, parts);
   tell(messages, io, spoken(args, io));
   if (!args.quiet) {
@@ -66,6 +66,8 @@ function report(outcome: Outcome, args: StageArgs, io: Io): void {
         `${loaded.machine?.preset.name}  (machine)\n  ${args.dry ? "would be" : "made    "}  ${rest} in ${folder}`,
       );
     for (const line of alikeLines(outcome.alike ?? [])) io.out(line);
+    for (const name of changed)
+      for (const line of hanging("  kept      ", `${join(folder, name)}: what somebody had changed`)) io.out(line);
     if (removed.length > 0) io.out(`  removed   ${removed.join(", ")}: no longer of this machine`);
     if (again !== undefined) for (const line of againLines(again, loaded.file, parts)) io.out(line);
   }

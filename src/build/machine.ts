@@ -2,7 +2,7 @@ import type { Diagnostic } from "../core/diagnostic.ts";
 import { blocksOf } from "../presets/plan-blocks.ts";
 import { planUnmeasured } from "../presets/plan-unmeasured.ts";
 import { type StagePreset, stageFileSchema } from "../presets/stage-preset.ts";
-import { deriveStage, type PrinterOf, type Stage } from "../stage/index.ts";
+import { deriveStage, inPlanUnits, type PrinterOf, type Stage } from "../stage/index.ts";
 import { partFindings } from "./part-findings.ts";
 import { strangeAcceptances } from "./stage-accept.ts";
 import { type Printing, type StagePart, stageParts } from "./stage-parts.ts";
@@ -37,15 +37,11 @@ export function findingsOf({ preset, stage, parts }: Machine): Diagnostic[] {
     part,
     diagnostics: part.designed.diagnostics.filter((one) => !told(one)),
   }));
-  return [
-    ...stage.diagnostics,
-    ...strangeAcceptances(stage),
-    ...inPlan(preset, designed),
-    ...planUnmeasured(preset, stage.parts),
-  ];
+  const unmeasured = inPlanUnits(planUnmeasured(preset, stage.parts), preset.plan);
+  return [...stage.diagnostics, ...strangeAcceptances(stage), ...inPlan(preset, designed), ...unmeasured];
 }
 
 /** Returns what was found of parts with paths into the plan. */
 export function inPlan({ plan, data }: StagePreset, findings: Parameters<typeof partFindings>[0]): Diagnostic[] {
-  return partFindings(findings, plan, blocksOf(stageFileSchema, data));
+  return inPlanUnits(partFindings(findings, plan, blocksOf(stageFileSchema, data)), plan);
 }

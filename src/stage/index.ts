@@ -10,6 +10,7 @@ import { frameDefects } from "./frame/frame-defects.ts";
 import { wrongReferences } from "./frame/references.ts";
 import { soundBars } from "./frame/sound-bars.ts";
 import { isPlace, isTouched, touchedNames, type Unread } from "./frame/unread.ts";
+import { inPlanUnits } from "./in-plan-units.ts";
 import { solveLoops } from "./loops/index.ts";
 import type { PrinterOf, Stage } from "./machine.ts";
 import { partsOf } from "./parts/index.ts";
@@ -17,6 +18,7 @@ import type { Plan } from "./schema/index.ts";
 
 export { type Fact, marginOf, type Section } from "./fact.ts";
 export type { Unread } from "./frame/unread.ts";
+export { inPlanUnits } from "./in-plan-units.ts";
 export type { FootChoice, PlacedPart, PrinterOf, Stage } from "./machine.ts";
 export { type Plan, schema as planSchema } from "./schema/index.ts";
 
@@ -26,7 +28,9 @@ export { type Plan, schema as planSchema } from "./schema/index.ts";
  * out with all that follows from it, and everything else is worked out. Never throws.
  */
 export function deriveStage(plan: Plan, printer: PrinterOf, unread: Unread = []): Stage {
-  return withCures(deriveOnce(plan, printer, unread), (changed) => deriveOnce(changed, printer, unread), printer);
+  const once = (changed: Plan) => deriveOnce(changed, printer, unread);
+  const stage = withCures(once(plan), once, printer);
+  return { ...stage, diagnostics: inPlanUnits(stage.diagnostics, plan) };
 }
 
 /** Returns the same without the ways out of feet that cannot be built; trying those takes the most time. */

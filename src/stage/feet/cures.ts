@@ -1,7 +1,9 @@
 import type { Diagnostic } from "../../core/diagnostic.ts";
+import { lengthKeys } from "../length-keys.ts";
 import type { PrinterOf, Stage } from "../machine.ts";
 import { printsAlike } from "../parts/design-of.ts";
 import type { Plan } from "../schema/index.ts";
+import { withUnits } from "../with-units.ts";
 import { pairsOf } from "./pairs.ts";
 import { type Changed, isHopeless, screwOf, type Way, waysOut } from "./ways-out.ts";
 
@@ -34,7 +36,7 @@ export function withCures(stage: Stage, derive: Derive, printer: PrinterOf): Sta
   const cures = singly.some(({ helps }) => helps) ? singly : [...singly, ...paired(stage, known, printer)];
   const screws = hopeless.map(screwOf);
   const title = `Ways out for the ${screws.length === 1 ? "foot" : "feet"} of ${listed(screws)}`;
-  const section = { title, facts: [], lines: cures.map(lineOf) };
+  const section = { title, facts: [], lines: cures.map(asTold(stage.plan)).map(lineOf) };
   const diagnostics = stage.diagnostics.map((one) =>
     isHopeless(one) ? { ...one, set: settingOf(one, first, cures) } : one,
   );
@@ -137,6 +139,13 @@ function newParts(base: Stage, changed: Stage, printer: PrinterOf): number {
     const before = known.get(part.name);
     return before === undefined || !printsAlike(before, part, printer);
   }).length;
+}
+
+/** What is to be set as a plan in inches takes it: lengths with their unit. */
+function asTold({ units }: Plan): (cure: Cure) => Cure {
+  if (units === "mm") return (cure) => cure;
+  const lengths = lengthKeys();
+  return (cure) => ({ ...cure, set: withUnits(cure.set, lengths) });
 }
 
 function lineOf({ way, set, fits, outcome, reprints }: Cure): string {

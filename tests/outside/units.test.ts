@@ -69,6 +69,7 @@ const SPELLED: Readonly<Record<string, string>> = {
   psi: "psi",
   W: "watt",
   kW: "kilowatt",
+  V: "volt",
 };
 
 const KINDS = Object.keys(INSIDE) as Kind[];

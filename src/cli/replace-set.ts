@@ -131,21 +131,24 @@ function exchange(fresh: string, target: string, force: boolean): string[] {
  */
 function carryOver(aside: string, target: string, force = false): string[] {
   const earlier = earlierIn(aside);
-  const own = new Set(earlier?.manifest.files.map(({ name }) => name));
-  const intact = new Set(earlier?.manifest.files.filter(earlier.intact).map(({ name }) => name));
+  const own = new Map(earlier?.manifest.files.map((file) => [file.name, file]));
+  const isIntact = (name: string): boolean => {
+    const file = own.get(name);
+    return file !== undefined && earlier?.intact(file) === true;
+  };
   const changed: string[] = [];
   const empty = (inner: string) => {
     for (const entry of readdirSync(join(aside, inner), { withFileTypes: true })) {
       const name = inner === "" ? entry.name : `${inner}/${entry.name}`;
       const [from, to] = [join(aside, name), join(target, name)];
-      const shared = kindAt(to) === "folder" || [...own].some((file) => file.startsWith(`${name}/`));
-      const isChanged = own.has(name) && !intact.has(name) && entry.isFile() && !force;
+      const shared = kindAt(to) === "folder" || [...own.keys()].some((file) => file.startsWith(`${name}/`));
+      const isChanged = () => own.has(name) && entry.isFile() && !isIntact(name);
       if (entry.isDirectory() && shared) empty(name);
-      else if (isThere(to) && isChanged) {
+      else if (isThere(to) && !force && isChanged()) {
         const another = freeName([aside, target], name);
         renameSync(from, join(target, another));
         changed.push(another);
-      } else if (isThere(to) || name === MANIFEST || intact.has(name)) rmSync(from, { recursive: true });
+      } else if (isThere(to) || name === MANIFEST || isIntact(name)) rmSync(from, { recursive: true });
       else {
         mkdirSync(dirname(to), { recursive: true });
         renameSync(from, to);

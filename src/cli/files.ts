@@ -1,7 +1,9 @@
 import {
+  close,
   closeSync,
   copyFileSync,
   existsSync,
+  fsync,
   fsyncSync,
   linkSync,
   lstatSync,
@@ -204,6 +206,23 @@ export function writeWhole(path: string, bytes: Uint8Array): void {
   } finally {
     closeSync(file);
   }
+}
+
+/**
+ * Writes a new file, and has it taken down to the disk beside other work. Fulfilled when that is over: false where the
+ * disk refused it. What is in the way of writing is thrown at once.
+ */
+export function writeBegun(path: string, bytes: Uint8Array): Promise<boolean> {
+  const file = openSync(path, "wx");
+  try {
+    for (let done = 0; done < bytes.length; ) done += writeSync(file, bytes, done);
+  } catch (thrown) {
+    closeSync(file);
+    throw thrown;
+  }
+  return new Promise((resolve) => {
+    fsync(file, (refused) => close(file, (lost) => resolve((refused ?? lost ?? null) === null)));
+  });
 }
 
 /** Whether something is there that this program did not write: a link, a pipe, or a file without its words. */

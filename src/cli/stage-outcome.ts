@@ -122,9 +122,10 @@ async function builtOutcome(
   const written = files.map(({ name }) => name);
   const kept = parts.flatMap((one) => ("kept" in one ? one.files.map(({ name }) => name) : []));
   const again = before === undefined ? undefined : printAgain(parts, before.manifest);
-  const { removed, changed } = args.dry
-    ? { removed: [], changed: [] }
-    : replaceSet(folder, { files, kept, force: args.force }, staged);
+  if (args.dry) return { ...outcome, written, again, alike: same };
+  staged.put(files);
+  await staged.settled();
+  const { removed, changed } = replaceSet(folder, { files, kept, force: args.force }, staged);
   return { ...outcome, written, removed, changed, again, alike: same };
 }
 

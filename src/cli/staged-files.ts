@@ -1,11 +1,13 @@
 import { mkdirSync, rmSync } from "node:fs";
 import { dirname, join, resolve } from "node:path";
-import { isFolder, type OutputFile, staging, stagingFolder, writeWhole } from "./files.ts";
+import { isFolder, type OutputFile, staging, stagingFolder, writeBegun } from "./files.ts";
 
 /** Files of a set that are written down before all of it is there, in a hidden folder beside its place. */
 export interface StagedFiles {
   /** Writes files as far as that can be done already. What is in the way is told when the whole set is put in place. */
   readonly put: (files: readonly OutputFile[]) => void;
+  /** Waits until all of them are down on the disk, which goes on beside other work. */
+  readonly settled: () => Promise<void>;
   /** Hands over the hidden folder, made if need be, and what stands in it by its names; whoever has it removes it. */
   readonly take: () => { readonly stage: string; readonly written: ReadonlyMap<string, Uint8Array> };
   /** Removes what was not taken. */
@@ -16,6 +18,7 @@ export interface StagedFiles {
 export function stagedFiles(folder: string): StagedFiles {
   const above = dirname(resolve(folder));
   const written = new Map<string, Uint8Array>();
+  let pending: Promise<boolean>[] = [];
   let stage: string | undefined;
   const begin = (): string => {
     const begun = stagingFolder(above);
@@ -36,13 +39,19 @@ export function stagedFiles(folder: string): StagedFiles {
       try {
         const fresh = join(stage ?? begin(), "set");
         for (const { name, bytes } of files) {
+          if (written.get(name) === bytes) continue;
           mkdirSync(dirname(join(fresh, name)), { recursive: true });
-          writeWhole(join(fresh, name), bytes);
+          pending.push(writeBegun(join(fresh, name), bytes));
           written.set(name, bytes);
         }
       } catch {
         drop();
       }
+    },
+    settled: async () => {
+      const down = await Promise.all(pending);
+      pending = [];
+      if (!down.every(Boolean)) drop();
     },
     take: () => {
       const taken = stage ?? begin();

@@ -66,6 +66,31 @@ describe("files that are written before their set is whole", () => {
     expect(namesIn(join(above, "stage"))).toEqual(["parts", "parts/one.stl", "parts/two.stl"]);
   });
 
+  test("are down on the disk when that was waited for, each written once", async () => {
+    const folder = join(fresh(), "stage");
+    const staged = stagedFiles(folder);
+    staged.put([one]);
+    staged.put([one, two, three]);
+    await staged.settled();
+    const { stage, written } = staged.take();
+    expect([...written.keys()]).toEqual([one, two, three].map(({ name }) => name));
+    expect([one, two, three].map(({ name }) => text(join(stage, "set"), name))).toEqual(
+      [1, 2, 3].map((n) => `tramwright ${n}`),
+    );
+    await staged.settled();
+  });
+
+  test("are left to the whole set where another of that name is there already", async () => {
+    const above = fresh();
+    const staged = stagedFiles(join(above, "stage"));
+    staged.put([one]);
+    staged.put([file(one.name, "another")]);
+    expect(readdirSync(above)).toEqual([]);
+    await staged.settled();
+    replaceSet(join(above, "stage"), { files: [two], kept: [], force: false }, staged);
+    expect(namesIn(join(above, "stage"))).toEqual(["parts", "parts/two.stl"]);
+  });
+
   test("are gone when the set is refused", () => {
     const above = fresh();
     const folder = join(above, "stage");

@@ -1,6 +1,6 @@
 import { mkdirSync, rmSync } from "node:fs";
 import { dirname, join, resolve } from "node:path";
-import { isFolder, type OutputFile, staging, stagingFolder, writeBegun } from "./files.ts";
+import { isFolder, type OutputFile, removeAbandoned, staging, stagingFolder, writeBegun } from "./files.ts";
 
 /** Files of a set that are written down before all of it is there, in a hidden folder beside its place. */
 export interface StagedFiles {
@@ -14,14 +14,20 @@ export interface StagedFiles {
   readonly drop: () => void;
 }
 
-/** Returns what files of a set in `folder` are written with before its time. Without the folder above it they wait. */
+/**
+ * Returns what files of a set in `folder` are written with before its time: where the folder above it is not there yet,
+ * in the nearest one that is, which lies on the same disk.
+ */
 export function stagedFiles(folder: string): StagedFiles {
   const above = dirname(resolve(folder));
   const written = new Map<string, Uint8Array>();
   let pending: Promise<boolean>[] = [];
   let stage: string | undefined;
   const begin = (): string => {
-    const begun = stagingFolder(above);
+    const there = nearestFolder(above);
+    // What a run that was killed left in the output folder is removed when that folder is looked at.
+    if (there !== above) removeAbandoned(there);
+    const begun = stagingFolder(there);
     staging.add(begun);
     stage = begun;
     return begun;
@@ -35,7 +41,6 @@ export function stagedFiles(folder: string): StagedFiles {
   };
   return {
     put: (files) => {
-      if (!isFolder(above)) return;
       try {
         const fresh = join(stage ?? begin(), "set");
         for (const { name, bytes } of files) {
@@ -60,4 +65,9 @@ export function stagedFiles(folder: string): StagedFiles {
     },
     drop,
   };
+}
+
+/** Returns a folder itself, or the first one above it that is there. */
+function nearestFolder(path: string): string {
+  return isFolder(path) || dirname(path) === path ? path : nearestFolder(dirname(path));
 }

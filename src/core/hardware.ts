@@ -2,6 +2,7 @@ import * as z from "zod";
 import { complain, type ParameterMeta, presented } from "./complain.ts";
 import { type Item, itemOf } from "./item.ts";
 import { nearest } from "./nearest.ts";
+import { NUMBER, SETTINGS, TEXT } from "./plain-schemas.ts";
 import { INSIDE, type Kind, type Reading, readQuantity } from "./quantity.ts";
 import { tidy } from "./rounding.ts";
 import { findRow, type Table, type Values } from "./table.ts";
@@ -125,7 +126,7 @@ export const TABLE_OF = z.registry<{ readonly table: Table }>();
 export function hardware<V extends Values>(table: Table<V>, meaning: string) {
   return z
     .union(
-      [z.string(), z.number(), z.record(z.string(), z.unknown())],
+      [TEXT, NUMBER, SETTINGS],
       `expected a ${table.item}: a row of stock ${table.name}, or { row: ..., <field>: ... }`,
     )
     .transform((typed, ctx): Item<V> => {

@@ -1,6 +1,7 @@
 import * as z from "zod";
 import { complain, LIMITS, type ParameterMeta, presented } from "./complain.ts";
 import { nearest } from "./nearest.ts";
+import { NUMBER, TEXT } from "./plain-schemas.ts";
 import { INSIDE, type Kind, readQuantity } from "./quantity.ts";
 
 export { type ComplaintParams, LIMITS, type Limits, type ParameterMeta, presented } from "./complain.ts";
@@ -22,7 +23,7 @@ function quantity(kind: Kind, spec: Spec) {
   const unit = INSIDE[kind];
   const range = `${spec.min} to ${spec.max}`;
   return z
-    .union([z.number(), z.string()], `expected a ${kind} from ${range} ${unit}, a number or text with a unit`)
+    .union([NUMBER, TEXT], `expected a ${kind} from ${range} ${unit}, a number or text with a unit`)
     .transform((typed, ctx): number => {
       const reading = typeof typed === "number" ? { value: typed } : readQuantity(typed, kind);
       if ("wrong" in reading) {
@@ -96,7 +97,7 @@ export function choice<const Word extends string>(
 ) {
   const known = Object.keys(words) as Word[];
   return z
-    .union([z.string(), z.number()], `expected one of ${known.join(", ")}`)
+    .union([TEXT, NUMBER], `expected one of ${known.join(", ")}`)
     .transform((typed, ctx): Word => {
       const word = String(typed).trim();
       if ((known as string[]).includes(word)) return word as Word;

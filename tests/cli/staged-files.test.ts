@@ -50,15 +50,25 @@ describe("files that are written before their set is whole", () => {
     expect(staging.size).toBe(0);
   });
 
-  test("are left to the whole set where they cannot be written yet", () => {
+  test("wait in the nearest folder above where the output folder is not there yet", () => {
     const above = fresh();
-    // The folder above is not there yet; a file stands in the way of a folder of the set.
     const deep = join(above, "not", "yet");
+    // Of a process that is no more.
+    mkdirSync(join(above, ".tramwright-999999999-abcdef"));
     const staged = stagedFiles(join(deep, "stage"));
     staged.put([one]);
+    expect(readdirSync(above)).toEqual([expect.stringMatching(new RegExp(`^\\.tramwright-${process.pid}-`))]);
+    staged.drop();
     expect(readdirSync(above)).toEqual([]);
+    staged.put([one]);
     replaceSet(join(deep, "stage"), { files: [one], kept: [], force: false }, staged);
+    expect(readdirSync(above)).toEqual(["not"]);
     expect(text(join(deep, "stage"), one.name)).toBe("tramwright 1");
+  });
+
+  test("are left to the whole set where they cannot be written yet", () => {
+    const above = fresh();
+    // A file stands in the way of a folder of the set.
     const clashing = stagedFiles(join(above, "stage"));
     clashing.put([one, file(`${one.name}/below.stl`, "a file is no folder")]);
     expect(staging.size).toBe(0);

@@ -74,23 +74,29 @@ function paint(buffer: DepthBuffer, { triangles }: Mesh, points: Float64Array): 
     const a = (triangles[facet] as number) * 3;
     const b = (triangles[facet + 1] as number) * 3;
     const c = (triangles[facet + 2] as number) * 3;
-    // Most are smaller than a pixel.
+    // Half of them look away from the viewer: the mesh is closed, so they are hidden. Most others are smaller than a pixel.
+    if (!looksHere(points, a, b, c)) continue;
     if (missesMiddles(points, a, b, c) || missesMiddles(points, a + 1, b + 1, c + 1)) continue;
-    const shade = shadeOf(points, a, b, c);
-    if (shade > 0) paintFacet(buffer, points, a, b, c, shade);
+    paintFacet(buffer, points, a, b, c, shadeOf(points, a, b, c));
   }
 }
 
 /** Whether no middle of a pixel lies between three coordinates. */
 function missesMiddles(points: Float64Array, a: number, b: number, c: number): boolean {
-  const [one, two, three] = [points[a] as number, points[b] as number, points[c] as number];
+  const one = points[a] as number;
+  const two = points[b] as number;
+  const three = points[c] as number;
   return Math.ceil(Math.min(one, two, three) - 0.5) > Math.max(one, two, three) - 0.5;
 }
 
-/**
- * Returns how bright a facet is, 1 to 255; 0 for one that looks away from the viewer: the mesh is closed, so it is
- * hidden. Light comes from over the viewer's left shoulder.
- */
+function looksHere(points: Float64Array, a: number, b: number, c: number): boolean {
+  const x = points[a] as number;
+  const y = points[a + 1] as number;
+  const across = ((points[b] as number) - x) * (y - (points[c + 1] as number));
+  return across > (y - (points[b + 1] as number)) * ((points[c] as number) - x);
+}
+
+/** Returns how bright a facet that looks here is, 1 to 255. Light comes from over the viewer's left shoulder. */
 function shadeOf(points: Float64Array, a: number, b: number, c: number): number {
   const ux = (points[b] as number) - (points[a] as number);
   const uy = (points[a + 1] as number) - (points[b + 1] as number);
@@ -101,7 +107,6 @@ function shadeOf(points: Float64Array, a: number, b: number, c: number): number 
   const right = uy * vz - uz * vy;
   const up = uz * vx - ux * vz;
   const towards = ux * vy - uy * vx;
-  if (towards <= 0) return 0;
   const light = (0.62 * towards + 0.55 * up - 0.4 * right) / Math.sqrt(right * right + up * up + towards * towards);
   return Math.max(1, Math.min(255, Math.round(255 * (0.44 + 0.56 * Math.max(0, light)))));
 }

@@ -24,8 +24,8 @@ const LEAST_LINES = 12;
 
 /**
  * Returns what lines at `angle` (radians from +x), `line` mm apart or closer, meet in the region. The search for the
- * reach stops once it is beyond `enough`, since another direction is then known to be better; where the span does not
- * come below `below`, it is not begun, and the reach is Infinity.
+ * reach stops once it is beyond `enough`, since another direction is then known to be better. A span that does not come
+ * below `below` is not measured to its end, and the reach beside it is Infinity.
  */
 export function bridgeLines(
   outline: readonly OutlineEdge[],
@@ -45,7 +45,8 @@ export function bridgeLines(
     high = Math.max(high, edges[at] as number);
   }
   const width = high - low;
-  const lines = cutLines(edges, outline, low, width, Math.max(LEAST_LINES, Math.ceil(width / line)));
+  const count = Math.max(LEAST_LINES, Math.ceil(width / line));
+  const lines = cutLines(edges, outline, { low, spacing: width / count, count }, below);
   let span = 0;
   let longest = -1;
   for (let at = 0; at < lines.held.length; at += 4) {
@@ -78,47 +79,81 @@ function turned(outline: readonly OutlineEdge[], cos: number, sin: number): Floa
   return edges;
 }
 
-/** Where a line crosses the outline, and whether something is under it there. */
-interface Mark {
-  readonly u: number;
-  readonly held: boolean;
+/** Evenly spaced lines across a region: the first one's v is half a spacing above `low`. */
+interface Ruling {
+  readonly low: number;
+  readonly spacing: number;
+  readonly count: number;
 }
 
-/** Cuts evenly spaced lines at the outline, and keeps the pieces inside it: held ones at both ends, and loose ones. */
-function cutLines(
-  edges: Float64Array,
-  outline: readonly OutlineEdge[],
-  low: number,
-  width: number,
-  count: number,
-): Segments {
-  const spacing = width / count;
-  const crossings: Mark[][] = [];
-  for (let index = 0; index < count; index++) crossings.push([]);
-  for (let edge = 0; edge < outline.length; edge++) {
-    const ax = edges[edge * 4] as number;
-    const ay = edges[edge * 4 + 1] as number;
-    const bx = edges[edge * 4 + 2] as number;
-    const by = edges[edge * 4 + 3] as number;
-    const held = outline[edge]?.held === true;
-    const first = Math.max(0, Math.ceil((Math.min(ay, by) - low) / spacing - 0.5));
-    const end = Math.min(count, Math.ceil((Math.max(ay, by) - low) / spacing - 0.5));
-    for (let index = first; index < end; index++) {
-      const v = low + (index + 0.5) * spacing;
-      crossings[index]?.push({ u: ax + ((bx - ax) * (v - ay)) / (by - ay), held });
-    }
-  }
+/** Where lines cross an outline: those of line `index` stand from `starts[index]` to `starts[index + 1]`, by u. */
+interface Crossings {
+  readonly starts: Int32Array;
+  readonly us: Float64Array;
+  /** 1 where something is under the outline there. */
+  readonly helds: Uint8Array;
+}
+
+/**
+ * Cuts lines at the outline, and keeps the pieces inside it: held ones at both ends, and loose ones. Ends with a held
+ * piece that is as long as `below`.
+ */
+function cutLines(edges: Float64Array, outline: readonly OutlineEdge[], ruling: Ruling, below: number): Segments {
+  const { starts, us, helds } = crossingsOf(edges, outline, ruling);
   const lines: Segments = { held: [], loose: [] };
-  for (let index = 0; index < count; index++) {
-    const marks = (crossings[index] as Mark[]).sort((one, other) => one.u - other.u);
-    const v = low + (index + 0.5) * spacing;
-    for (let place = 0; place + 1 < marks.length; place += 2) {
-      const from = marks[place] as Mark;
-      const to = marks[place + 1] as Mark;
-      (from.held && to.held ? lines.held : lines.loose).push(from.u, v, to.u, v);
+  for (let index = 0; index < ruling.count; index++) {
+    const v = ruling.low + (index + 0.5) * ruling.spacing;
+    for (let place = starts[index] as number; place + 1 < (starts[index + 1] as number); place += 2) {
+      const from = us[place] as number;
+      const to = us[place + 1] as number;
+      const isHeld = helds[place] === 1 && helds[place + 1] === 1;
+      (isHeld ? lines.held : lines.loose).push(from, v, to, v);
+      if (isHeld && to - from >= below) return lines;
     }
   }
   return lines;
+}
+
+/** The lines that an edge crosses, by their numbers from the first to before the last. */
+function crossedBy(edges: Float64Array, edge: number, { low, spacing, count }: Ruling): [number, number] {
+  const ay = edges[edge * 4 + 1] as number;
+  const by = edges[edge * 4 + 3] as number;
+  const first = Math.max(0, Math.ceil((Math.min(ay, by) - low) / spacing - 0.5));
+  return [first, Math.min(count, Math.ceil((Math.max(ay, by) - low) / spacing - 0.5))];
+}
+
+function crossingsOf(edges: Float64Array, outline: readonly OutlineEdge[], ruling: Ruling): Crossings {
+  const starts = new Int32Array(ruling.count + 1);
+  for (let edge = 0; edge < outline.length; edge++) {
+    const [first, end] = crossedBy(edges, edge, ruling);
+    for (let index = first; index < end; index++) starts[index + 1] = (starts[index + 1] as number) + 1;
+  }
+  for (let index = 0; index < ruling.count; index++)
+    starts[index + 1] = (starts[index + 1] as number) + (starts[index] as number);
+  const us = new Float64Array(starts[ruling.count] as number);
+  const helds = new Uint8Array(us.length);
+  const ends = starts.slice();
+  for (let edge = 0; edge < outline.length; edge++) {
+    const ax = edges[edge * 4] as number;
+    const ay = edges[edge * 4 + 1] as number;
+    const run = (edges[edge * 4 + 2] as number) - ax;
+    const rise = (edges[edge * 4 + 3] as number) - ay;
+    const held = outline[edge]?.held === true ? 1 : 0;
+    const [first, end] = crossedBy(edges, edge, ruling);
+    for (let index = first; index < end; index++) {
+      const u = ax + (run * (ruling.low + (index + 0.5) * ruling.spacing - ay)) / rise;
+      // Put where it belongs among those of its line, which are few.
+      let place = ends[index] as number;
+      ends[index] = place + 1;
+      for (; place > (starts[index] as number) && (us[place - 1] as number) > u; place--) {
+        us[place] = us[place - 1] as number;
+        helds[place] = helds[place - 1] as number;
+      }
+      us[place] = u;
+      helds[place] = held;
+    }
+  }
+  return { starts, us, helds };
 }
 
 /** Returns the edges of the outline and the pieces of the lines together. */

@@ -57,6 +57,7 @@ const REMAINDERS = Uint32Array.from({ length: 256 }, (_, byte) => {
 
 function checkSum(bytes: Uint8Array): number {
   let sum = 0xffffffff;
-  for (const byte of bytes) sum = (REMAINDERS[(sum ^ byte) & 0xff] as number) ^ (sum >>> 8);
+  for (let at = 0; at < bytes.length; at++)
+    sum = (REMAINDERS[(sum ^ (bytes[at] as number)) & 0xff] as number) ^ (sum >>> 8);
   return ~sum >>> 0;
 }

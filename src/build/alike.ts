@@ -21,13 +21,3 @@ export function alike(parts: readonly StagePart[]): string[][] {
 export function firstOfKind(groups: readonly (readonly string[])[]): ReadonlyMap<string, string> {
   return new Map(groups.flatMap(([first = "", ...others]) => others.map((name) => [name, first] as const)));
 }
-
-/** Returns the groups again, from parts that name the first of their kind. */
-export function groupsOf(
-  parts: readonly { readonly name: string; readonly sameAs?: string | undefined }[],
-): string[][] {
-  const groups = new Map<string, string[]>();
-  for (const { name, sameAs } of parts)
-    if (sameAs !== undefined) groups.set(sameAs, [...(groups.get(sameAs) ?? [sameAs]), name]);
-  return [...groups.values()];
-}

@@ -2,6 +2,7 @@ import { type Diagnostic, hasErrors } from "../core/diagnostic.ts";
 import { beltsSvg } from "../outputs/belts-svg.ts";
 import { hardwareCsv } from "../outputs/hardware-csv.ts";
 import {
+  MANIFEST,
   type Manifest,
   type ManifestFile,
   type ManifestPart,
@@ -18,8 +19,6 @@ import { PARTS, packageFile, sheetFile } from "./output-names.ts";
 import type { StagePart } from "./stage-parts.ts";
 
 export { PARTS } from "./output-names.ts";
-
-export const MANIFEST = "manifest.json";
 
 /** A part that was built in this run, or one that an earlier run built and that is still there, byte by byte. */
 export type SetPart =

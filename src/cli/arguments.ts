@@ -93,3 +93,20 @@ export function refuseStrangers({ command, flags, values }: Arguments): void {
 }
 
 const dashed = (name: string) => `${name.length === 1 ? "-" : "--"}${name}`;
+
+/** Returns which of the words an option was given, the usual one where it was not. */
+export function chosen<Word extends string>(args: Arguments, name: string, words: readonly Word[], usual: Word): Word {
+  const given = last(args, name);
+  if (given === undefined) return usual;
+  const found = words.find((word) => word === given);
+  if (found !== undefined) return found;
+  throw trouble(`--${name} takes ${words.slice(0, -1).join(", ")} or ${words.at(-1)}, not ${given}`);
+}
+
+/** Throws where two things are asked for that exclude one another. */
+export function refuseContradictions({ flags, operands, values }: Arguments): void {
+  if (flags.has("quiet") && flags.has("verbose")) throw trouble("--quiet tells less and --verbose more: leave one out");
+  const read = [...operands, ...["printer", "preset", "from"].flatMap((name) => values[name] ?? [])];
+  if (read.filter((word) => word === "-").length > 1)
+    throw trouble("standard input can be read once, and - stands there more than once");
+}

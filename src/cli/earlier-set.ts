@@ -1,6 +1,6 @@
 import { join } from "node:path";
-import { type Earlier, MANIFEST } from "../build/stage-set.ts";
-import { type ManifestFile, readManifest } from "../outputs/manifest.ts";
+import type { Earlier } from "../build/stage-set.ts";
+import { MANIFEST, type ManifestFile, readManifest } from "../outputs/manifest.ts";
 import { tryBytes, tryOrdinary } from "./file-text.ts";
 import { sha256 } from "./sha256.ts";
 

@@ -1,12 +1,11 @@
-import { join } from "node:path";
 import { harmless, oneLine } from "../core/unprintable.ts";
 import { reason } from "./file-reason.ts";
-import { tryOrdinary } from "./file-text.ts";
-import { exists } from "./files.ts";
+import { glanceAt } from "./glance.ts";
 import { EXIT, isTrouble } from "./io.ts";
 import { keepOptimisedKernel, kernelCode } from "./kernel-code.ts";
 import { runShortly } from "./run-shortly.ts";
 import { secondThread } from "./second-thread.ts";
+import type { Outlets } from "./world.ts";
 
 declare const TRAMWRIGHT_VERSION: string;
 
@@ -22,21 +21,6 @@ const write = {
   out: (line: string) => process.stdout.write(`${line}\n`),
   err: (line: string) => process.stderr.write(`${line}\n`),
 };
-
-const MACHINE_COMMANDS = ["report", "compare", "tram"];
-
-/** Returns the name of the machine whose plan a word of the command line names, as far as a glance can tell. */
-function machineIn(word: string): string | undefined {
-  if (!/\.ya?ml$/.test(word)) return undefined;
-  const read = tryOrdinary(word);
-  return "text" in read ? /^stage:[ \t]*([^\s#]*)/m.exec(read.text)?.[1] : undefined;
-}
-
-/** Whether a machine has to be built, as far as a glance can tell: nothing is there that may be left as it is. */
-function isNew(stage: string, argv: readonly string[]): boolean {
-  const after = argv.findIndex((word) => word === "-o" || word === "--output") + 1;
-  return argv.includes("--force") || !exists(join(after > 0 ? (argv[after] ?? "") : "out", stage, "manifest.json"));
-}
 
 async function main(argv: readonly string[]): Promise<void> {
   // The two questions that need nothing loaded are answered at once.
@@ -63,34 +47,49 @@ async function main(argv: readonly string[]): Promise<void> {
   }
   // A step of the build. V8 takes the kernel's code only under the flags under which it was made.
   if (process.env.TRAMWRIGHT_KEEP_COMPILED === "kernel") return await keepOptimisedKernel();
-  const machines = argv.flatMap((word) => machineIn(word) ?? []);
-  const ofMachine = machines.length > 0 || MACHINE_COMMANDS.includes(argv[0] ?? "");
+  const { ofMachine, machines } = glanceAt(argv);
+  if (machines === "there" && (await answered(argv))) return;
   // A part needs the kernel in any case; that of a machine is the second thread's. Where it has to be compiled, that
   // begins on other threads while the program itself is loaded.
   if (!ofMachine && ["make", "check", "rebuild"].some((word) => argv.includes(word))) kernelCode();
   // It gets ready while the program itself is loaded.
-  const early = argv.includes("make") && machines.some((stage) => isNew(stage, argv)) ? secondThread() : undefined;
+  const early = machines === "new" ? secondThread() : undefined;
   const { loadProgram } = await import("./program.ts");
   const { exports: program, keepCompiled } = loadProgram(ofMachine ? "machine" : "part");
   // For a machine the second thread does that, when it is loaded itself.
   if (!ofMachine) runShortly();
   cleanUp = program.cleanUp;
-  const screens = { out: process.stdout.isTTY === true, err: process.stderr.isTTY === true };
+  const outlets = outletsNow();
+  const { screens } = outlets;
   process.exitCode = await program.run({
+    ...outlets,
     argv,
     version: TRAMWRIGHT_VERSION,
-    environment: process.env,
-    screens,
     // To ask Node's own stream would make it unfit to be read at once, as the presets are.
     person: screens.out && screens.err && (await import("node:tty")).isatty(0),
-    write,
-    draw: (text) => process.stderr.write(text),
-    columns: process.stderr.columns ?? 80,
     kernelCode,
     secondThread: () => early ?? secondThread(),
   });
   // Set by the build's trial run only.
-  if (process.env.TRAMWRIGHT_KEEP_COMPILED !== undefined) keepCompiled();
+  if (process.env.TRAMWRIGHT_KEEP_COMPILED === "program") keepCompiled();
+}
+
+const outletsNow = (): Outlets => ({
+  environment: process.env,
+  screens: { out: process.stdout.isTTY === true, err: process.stderr.isTTY === true },
+  write,
+  draw: (text: string) => process.stderr.write(text),
+  columns: process.stderr.columns ?? 80,
+});
+
+/** Whether the small program had the answer: everything is there as it was made. */
+async function answered(argv: readonly string[]): Promise<boolean> {
+  const { loadMadeAlready } = await import("./program.ts");
+  const { exports, keepCompiled } = loadMadeAlready();
+  const code = exports.madeAlready(argv, TRAMWRIGHT_VERSION, outletsNow());
+  if (code !== undefined) process.exitCode = code;
+  if (process.env.TRAMWRIGHT_KEEP_COMPILED === "made-already") keepCompiled();
+  return code !== undefined;
 }
 
 /** Tells what ended the program: trouble in one line, or a fault of ours with what helps to find it. */

@@ -12,3 +12,7 @@ const COMPILED = { part: "part.compiled", machine: "machine.compiled" } as const
 /** Returns the program. */
 export const loadProgram = (work: keyof typeof COMPILED): Compiled<Program> =>
   loadCompiled("program.cjs", COMPILED[work]);
+
+/** Returns the small program that answers where nothing has changed. */
+export const loadMadeAlready = (): Compiled<typeof import("./made-already.ts")> =>
+  loadCompiled("made-already.cjs", "made-already.compiled");

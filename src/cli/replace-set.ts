@@ -1,6 +1,7 @@
 import { lstatSync, mkdirSync, readdirSync, renameSync, rmdirSync, rmSync, type Stats } from "node:fs";
 import { basename, dirname, join, resolve } from "node:path";
-import { type Earlier, MANIFEST } from "../build/stage-set.ts";
+import type { Earlier } from "../build/stage-set.ts";
+import { MANIFEST } from "../outputs/manifest.ts";
 import { earlierIn } from "./earlier-set.ts";
 import { reason } from "./file-reason.ts";
 import {

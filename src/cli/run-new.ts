@@ -2,7 +2,7 @@ import { type Arguments, last } from "./arguments.ts";
 import { newPreset } from "./commands/new.ts";
 import { type Io, trouble } from "./io.ts";
 import { STAGE_FLAGS } from "./new/stage-flags.ts";
-import type { World } from "./run.ts";
+import type { World } from "./world.ts";
 
 /** Runs `new`; what asks is loaded only where somebody can answer. Returns the exit code. */
 export async function runNew(args: Arguments, io: Io, { person }: World): Promise<number> {

@@ -2,7 +2,7 @@ import { loadKernel } from "../geometry/kernel.ts";
 import { type Arguments, last } from "./arguments.ts";
 import { rebuild } from "./commands/rebuild.ts";
 import { type Io, trouble } from "./io.ts";
-import type { World } from "./run.ts";
+import type { World } from "./world.ts";
 
 /** Runs `rebuild`. Returns the exit code. */
 export async function runRebuild(args: Arguments, io: Io, { kernelCode, version }: World): Promise<number> {

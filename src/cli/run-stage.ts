@@ -7,8 +7,8 @@ import { EXIT, type Io, trouble } from "./io.ts";
 import { readTarget } from "./load.ts";
 import { type LoadedStage, loadStage, type Machine } from "./load-stage.ts";
 import { inOrder } from "./message.ts";
-import type { World } from "./run.ts";
 import { tell } from "./tell.ts";
+import type { World } from "./world.ts";
 
 /** Runs `report`. Returns the exit code. */
 export function runReport(args: Arguments, io: Io, version: string): number {

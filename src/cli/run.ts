@@ -1,16 +1,15 @@
 import { resolve } from "node:path";
-import type { Worker } from "node:worker_threads";
 import { nearest } from "../core/nearest.ts";
 import { loadKernel } from "../geometry/kernel.ts";
-import { type Arguments, last, readArguments, refuseStrangers, VALUES } from "./arguments.ts";
+import { type Arguments, last, readArguments, refuseContradictions, refuseStrangers, VALUES } from "./arguments.ts";
 import { make } from "./commands/make.ts";
 import { stock } from "./commands/stock.ts";
 import { cleanUp as cleanFiles } from "./files.ts";
 import { COMMANDS, helpOf, overview } from "./help.ts";
-import { EXIT, type Io, MESSAGE_FORMS, trouble } from "./io.ts";
+import { EXIT, type Io, trouble } from "./io.ts";
 import { isPlan, readTarget } from "./load.ts";
-import { type Progress, progressLine } from "./progress.ts";
-import { type Screens, streams } from "./streams.ts";
+import type { Progress } from "./progress.ts";
+import { outletsOf, type World } from "./world.ts";
 
 let progress: Progress | undefined;
 
@@ -20,31 +19,12 @@ export function cleanUp(): void {
   cleanFiles();
 }
 
-/** What the program needs to know of the world round it. */
-export interface World {
-  readonly argv: readonly string[];
-  readonly version: string;
-  readonly environment: Readonly<Record<string, string | undefined>>;
-  readonly screens: Screens;
-  /** Whether somebody sits there who can be asked: words come from a terminal and go to one. */
-  readonly person: boolean;
-  readonly write: Pick<Io, "out" | "err">;
-  /** Writes to the terminal of `err` without ending the line; how wide that is. */
-  readonly draw: (text: string) => void;
-  readonly columns: number;
-  /** Returns the code of the kernel, which may have been begun when the program started. */
-  readonly kernelCode: () => Promise<WebAssembly.Module>;
-  /** Starts the thread that helps to build a machine, where there can be one. */
-  readonly secondThread: () => Worker | undefined;
-}
-
-const COLORS = ["auto", "always", "never"] as const;
-
 /** Runs one command line and returns its exit code. Troubles are thrown for `main` to print. */
 export async function run(world: World): Promise<number> {
   const { argv, version } = world;
   const args = readArguments(argv);
-  const io = ioOf(args, world);
+  const { io, progress: line } = outletsOf(args, world);
+  progress = line;
   if (args.flags.has("version")) return say(io, version);
   if (args.command === "help") atMost(args.operands, 1, "help");
   const helps = args.flags.has("help") || args.command === "help";
@@ -60,19 +40,6 @@ export async function run(world: World): Promise<number> {
   } finally {
     progress?.clear();
   }
-}
-
-/** Returns where words go, as the command line and the world have it. */
-function ioOf(args: Arguments, { environment, screens, write, draw, columns }: World): Io {
-  const drawn = screens.err && environment.TERM !== "dumb" && !args.flags.has("quiet");
-  const line = progressLine(drawn ? draw : undefined, columns, Date.now);
-  progress = line;
-  return {
-    ...streams({ write, screens, environment, color: chosen(args, "color", COLORS, "auto"), progress: line }),
-    progress: line.step,
-    messages: chosen(args, "messages", MESSAGE_FORMS, "full"),
-    verbose: args.flags.has("verbose"),
-  };
 }
 
 /** What only some commands need, machines above all, is loaded by them: making one part is over sooner without it. */
@@ -159,23 +126,6 @@ async function build(args: Arguments, io: Io, { kernelCode, secondThread, versio
 /** A file that is named twice is made once. */
 function oneOfEach(targets: readonly string[]): string[] {
   return [...new Map(targets.map((target) => [resolve(target), target])).values()];
-}
-
-/** Returns which of the words an option was given, the usual one where it was not. */
-function chosen<Word extends string>(args: Arguments, name: string, words: readonly Word[], usual: Word): Word {
-  const given = last(args, name);
-  if (given === undefined) return usual;
-  const found = words.find((word) => word === given);
-  if (found !== undefined) return found;
-  throw trouble(`--${name} takes ${words.slice(0, -1).join(", ")} or ${words.at(-1)}, not ${given}`);
-}
-
-/** Throws where two things are asked for that exclude one another. */
-function refuseContradictions({ flags, operands, values }: Arguments): void {
-  if (flags.has("quiet") && flags.has("verbose")) throw trouble("--quiet tells less and --verbose more: leave one out");
-  const read = [...operands, ...["printer", "preset", "from"].flatMap((name) => values[name] ?? [])];
-  if (read.filter((word) => word === "-").length > 1)
-    throw trouble("standard input can be read once, and - stands there more than once");
 }
 
 function say(io: Io, words: string): number {

@@ -17,10 +17,3 @@ export function setSummary(
     : `${plural(good.length, "part")}${held}, ${plural(written, "file")} written to ${folder}`;
   return `${written === 0 ? "nothing written" : done}: ${plural(error, "error")}, ${plural(warning, "warning")}`;
 }
-
-/** Returns the one line that ends a run which found a machine as it would make it. */
-export function unchangedSummary(diagnostics: readonly Diagnostic[], parts: number, folder: string): string {
-  const { error, warning } = count(diagnostics);
-  const kept = `nothing has changed, ${plural(parts, "part")} kept in ${folder}`;
-  return `${kept}: ${plural(error, "error")}, ${plural(warning, "warning")}`;
-}

@@ -25,22 +25,35 @@ export interface Unchanged {
   readonly cautions: readonly CautionName[];
 }
 
+/** The plan of a machine before anything is worked out. */
+interface PlanText {
+  /** The file, as it was typed, and as messages name it. */
+  readonly target: string;
+  readonly name: string;
+  readonly text: string | undefined;
+  /** The name of the machine, if it is one. */
+  readonly stage: unknown;
+}
+
 /** Returns the set of a plan where plan, printers, settings and program are as they were and every file is intact. */
-export function unchangedSet({ target, file }: Target, output: string, asked: Asked): Unchanged | undefined {
-  const { stage } = (file.data ?? {}) as { readonly stage?: unknown };
-  if (typeof stage !== "string" || !/^[a-z0-9-]+$/.test(stage) || file.text === undefined) return undefined;
+export function unchangedSet(
+  { target, name, text, stage }: PlanText,
+  output: string,
+  asked: Asked,
+): Unchanged | undefined {
+  if (typeof stage !== "string" || !/^[a-z0-9-]+$/.test(stage) || text === undefined) return undefined;
   const folder = join(output, stage);
   settleSet(folder);
   const earlier = earlierIn(folder);
   const source = earlier?.manifest.source;
-  if (earlier === undefined || source === undefined || source.key !== keyOf(file.text, asked)) return undefined;
+  if (earlier === undefined || source === undefined || source.key !== keyOf(text, asked)) return undefined;
   const asBefore = (path: string, digest: string) => digestOf(besideFile(target, path)) === digest;
   if (!source.beside.every((one) => asBefore(one.path, one.sha256))) return undefined;
   if (!earlier.manifest.files.every(earlier.intact)) return undefined;
-  const lines = file.text.split(/\r\n|\n/);
+  const lines = text.split(/\r\n|\n/);
   const messages = source.messages.map(({ place, diagnostic }) => {
     const there = place === undefined ? undefined : { ...place, text: lines[place.line - 1] ?? "" };
-    return { file: file.name, place: there, diagnostic };
+    return { file: name, place: there, diagnostic };
   });
   return { folder, manifest: earlier.manifest, messages, cautions: source.cautions.filter(isCaution) };
 }
@@ -64,7 +77,7 @@ export function sourceOf(
     const { line, column, width } = place;
     return { place: { line, column, width }, diagnostic };
   });
-  return { key: keyOf(file.text, asked), beside, messages, cautions: said.cautions };
+  return { plan: sha256(file.text), key: keyOf(file.text, asked), beside, messages, cautions: said.cautions };
 }
 
 function keyOf(text: string, { set, printer, version }: Asked): string {

@@ -1,5 +1,8 @@
 import type { Diagnostic, Level } from "../core/diagnostic.ts";
 
+/** Its name in the folder of the set. */
+export const MANIFEST = "manifest.json";
+
 /** A file of a set, as it was written. */
 export interface ManifestFile {
   /** From the folder of the set, with `/`. */
@@ -50,6 +53,8 @@ export interface ManifestMessage {
 
 /** What a set follows from, and what was said when it was made: said again by a run that finds nothing changed. */
 export interface ManifestSource {
+  /** SHA-256 of the plan's text; sets of earlier versions have none. */
+  readonly plan?: string | undefined;
   /** Stands for the plan's text, what was laid over it, the printer chosen and the program's version. */
   readonly key: string;
   /** The other files that the plan names, from its folder. */
@@ -130,7 +135,7 @@ function isAssembly(value: unknown): value is ManifestAssembly {
 }
 
 function isSource(value: unknown): value is ManifestSource {
-  if (!isMap(value) || !isText(value.key)) return false;
+  if (!isMap(value) || !isText(value.key) || !(value.plan === undefined || isText(value.plan))) return false;
   const { beside, messages, cautions } = value;
   if (!Array.isArray(cautions) || !cautions.every(isText)) return false;
   const isBeside = (one: unknown) => isMap(one) && isText(one.path) && isText(one.sha256);
@@ -148,4 +153,12 @@ const LEVELS: readonly Level[] = ["error", "warning", "note"];
 function isFinding(value: unknown): value is Diagnostic {
   if (!isMap(value) || !Array.isArray(value.path) || !LEVELS.includes(value.level as Level)) return false;
   return [value.name, value.says, value.why, value.set].every(isText);
+}
+
+/** Returns the parts that are the same bodies, each group by its names, from parts that name the first of their kind. */
+export function alikeAmong(parts: readonly Pick<ManifestPart, "name" | "sameAs">[]): string[][] {
+  const groups = new Map<string, string[]>();
+  for (const { name, sameAs } of parts)
+    if (sameAs !== undefined) groups.set(sameAs, [...(groups.get(sameAs) ?? [sameAs]), name]);
+  return [...groups.values()];
 }

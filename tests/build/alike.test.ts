@@ -1,7 +1,8 @@
 import { readFileSync } from "node:fs";
 import { expect, test } from "vitest";
-import { alike, firstOfKind, groupsOf } from "../../src/build/alike.ts";
+import { alike, firstOfKind } from "../../src/build/alike.ts";
 import { stageParts } from "../../src/build/stage-parts.ts";
+import { alikeAmong } from "../../src/outputs/manifest.ts";
 import { readYaml } from "../../src/presets/read.ts";
 import { readStagePreset } from "../../src/presets/stage-preset.ts";
 import { UNCALIBRATED } from "../../src/printing/printer.ts";
@@ -28,7 +29,7 @@ test("thumb wheels and carriages of one machine are one body each; feet of other
   expect(firsts.get("carriage-left")).toBeUndefined();
   const named = parts.map(({ request: { name } }) => ({ name, sameAs: firsts.get(name) }));
   expect(
-    groupsOf(named)
+    alikeAmong(named)
       .map((names) => names.join())
       .sort(),
   ).toEqual(groups.map((names) => names.join()).sort());

@@ -1,24 +1,24 @@
 import { join } from "node:path";
-import { groupsOf } from "../../build/alike.ts";
 import type { TestedAssembly } from "../../build/assembly.ts";
 import type { Builders } from "../../build/builders.ts";
 import type { PrintAgain } from "../../build/print-again.ts";
 import { PARTS, type SetPart, withFound } from "../../build/stage-set.ts";
 import { type Diagnostic, hasErrors } from "../../core/diagnostic.ts";
-import type { ManifestPart } from "../../outputs/manifest.ts";
 import { reportData } from "../../outputs/report-json.ts";
 import type { Located } from "../../presets/read.ts";
+import { cautionLines, spoken } from "../cautioned.ts";
 import { hanging } from "../explain/hanging.ts";
 import { EXIT, type Io } from "../io.ts";
 import type { Target } from "../load.ts";
 import { type LoadedStage, loadStage, type Machine } from "../load-stage.ts";
 import { messageData } from "../message.ts";
-import { setSummary, unchangedSummary } from "../set-summary.ts";
+import { alikeLines, keptLines, repeat } from "../repeat.ts";
+import { setSummary } from "../set-summary.ts";
 import { cautionsOf, type Outcome, outcomeOf, type StageArgs } from "../stage-outcome.ts";
 import { plural } from "../summary.ts";
 import { tell } from "../tell.ts";
 import { type Unchanged, unchangedSet } from "../unchanged.ts";
-import { cautionLines, partData, partLines, spoken } from "./make.ts";
+import { partData, partLines } from "./make.ts";
 
 /** Makes every plan, or finds that nothing has changed since it was made. Returns the exit code. */
 export async function makeStages(args: StageArgs, builders: Builders, io: Io): Promise<number> {
@@ -44,11 +44,18 @@ export async function makeStages(args: StageArgs, builders: Builders, io: Io): P
 /** Returns the set that is there as this run would make it, or the plan worked out. */
 function unchangedOr(target: Target, args: StageArgs, builders: Builders): Unchanged | LoadedStage {
   const full = args.dry || args.force || args.json;
-  const unchanged = full ? undefined : unchangedSet(target, args.output, args);
+  const unchanged = full ? undefined : unchangedSet(planText(target), args.output, args);
   if (unchanged !== undefined) return unchanged;
   builders.getReady();
   return loadStage(target, args);
 }
+
+const planText = ({ target, file: { name, text, data } }: Target) => ({
+  target,
+  name,
+  text,
+  stage: (data as { readonly stage?: unknown } | null | undefined)?.stage,
+});
 
 const nameOf = (one: Unchanged | LoadedStage) => ("manifest" in one ? one.manifest.stage : one.machine?.preset.name);
 
@@ -75,13 +82,6 @@ function report(outcome: Outcome, args: StageArgs, io: Io): void {
   io.err(setSummary(diagnosticsOf(messages), parts, { ...args, written: written.length, folder }));
 }
 
-/** Parts that are the same bodies, and how many of one to print. */
-function alikeLines(groups: readonly (readonly string[])[]): string[] {
-  return groups.flatMap((names) =>
-    hanging("  alike     ", `${names.join(", ")}: the same body, print ${names.length} of one of them`),
-  );
-}
-
 /** What to print of a machine that was made before with other numbers; feet may do with other rings instead. */
 function againLines({ names, hours, same }: PrintAgain, plan: string, parts: readonly SetPart[]): string[] {
   const stay = `${plural(same, "part")} ${same === 1 ? "is" : "are"} as before`;
@@ -96,28 +96,10 @@ function againLines({ names, hours, same }: PrintAgain, plan: string, parts: rea
   ];
 }
 
-/** Says of a set that is there what was said when it was made. */
-function repeat({ folder, manifest, messages, cautions }: Unchanged, args: StageArgs, io: Io): void {
-  tell(messages, io, spoken(args, io));
-  if (!args.quiet) {
-    for (const part of manifest.parts) for (const line of keptLines(part, join(folder, PARTS))) io.out(line);
-    for (const line of alikeLines(groupsOf(manifest.parts))) io.out(line);
-  }
-  for (const line of cautionLines(cautions, args)) io.err(line);
-  io.err(unchangedSummary(diagnosticsOf(messages), manifest.parts.length, folder));
-}
-
 const diagnosticsOf = (messages: readonly Located[]): Diagnostic[] => messages.map(({ diagnostic }) => diagnostic);
 
 function linesOf(one: SetPart, output: string, { dry }: StageArgs, verbose = false): string[] {
   return "kept" in one ? keptLines(one.kept, output) : partLines(one.finished, { output, dry }, verbose);
-}
-
-function keptLines({ name, family, material, hash, pieces }: ManifestPart, output: string): string[] {
-  return [
-    `${name}  (${family}, ${material}, preset ${hash})`,
-    ...pieces.map(({ file }) => `  kept      ${join(output, file)}: unchanged, not built again`),
-  ];
 }
 
 function asData(outcomes: readonly Outcome[], { dry, version }: StageArgs): object {

@@ -4,10 +4,11 @@ import { draftOrder, type Finished, type FinishedPiece, finishDrafts } from "../
 import { namesTakenTwice } from "../../build/output-names.ts";
 import { type Diagnostic, hasErrors } from "../../core/diagnostic.ts";
 import type { Kernel } from "../../geometry/kernel.ts";
-import { CAUTIONS, type CautionName } from "../../parts/cautions.ts";
+import { CAUTIONS } from "../../parts/cautions.ts";
 import type { Design } from "../../parts/family.ts";
 import type { Located } from "../../presets/read.ts";
 import { breath } from "../breath.ts";
+import { cautionLines, spoken } from "../cautioned.ts";
 import { hanging } from "../explain/hanging.ts";
 import { writeSet } from "../files.ts";
 import { EXIT, type Io } from "../io.ts";
@@ -15,7 +16,7 @@ import { type Loaded, load, type Target } from "../load.ts";
 import { measureLines, type Told } from "../measure-lines.ts";
 import { inOrder, messageData } from "../message.ts";
 import { amount, figure } from "../screen.ts";
-import { plural, summary } from "../summary.ts";
+import { summary } from "../summary.ts";
 import { tell } from "../tell.ts";
 
 export interface MakeArgs {
@@ -124,12 +125,6 @@ function toldOf({ loaded: { request, foreign } }: Outcome): Told[] {
   return request === undefined ? [] : [{ request, foreign }];
 }
 
-/** Returns how messages are told: for `check` they are the result, for `make` the parts are. */
-export const spoken = ({ dry, quiet }: Pick<MakeArgs, "dry" | "quiet">, io: Io) => ({
-  say: dry ? io.out : io.err,
-  quiet,
-});
-
 /** Where files go, and whether they do. */
 type Where = Pick<MakeArgs, "output" | "dry">;
 
@@ -175,16 +170,6 @@ function pieceLines({ file, made, figures }: FinishedPiece, args: Where): string
     ...entry("measure", sizes.join("; ")),
   ];
 }
-
-/** The cautions of all parts, each once: short, but never hidden; `-q` counts them and says where they stand. */
-export function cautionLines(cautions: readonly CautionName[], { quiet, dry }: Heard): string[] {
-  const names = [...new Set(cautions)];
-  if (!quiet) return names.flatMap((name) => hanging("caution: ", CAUTIONS[name]));
-  const where = dry ? "tramwright check without -q tells" : "the sheet of each part (.md) tells";
-  return names.length === 0 ? [] : [`${plural(names.length, "caution")} for your safety, which ${where}`];
-}
-
-type Heard = Pick<MakeArgs, "quiet" | "dry">;
 
 function asData(outcomes: readonly Outcome[], args: MakeArgs): object {
   return {

@@ -1,7 +1,8 @@
+import type { Path } from "../core/diagnostic.ts";
 import { withReason } from "./acceptance.ts";
 import { shareLoads } from "./cargo/index.ts";
 import { structure } from "./cargo/structure.ts";
-import { NOTHING } from "./fact.ts";
+import { NOTHING, type Topic } from "./fact.ts";
 import { withCures } from "./feet/cures.ts";
 import { chooseFeet } from "./feet/index.ts";
 import { motorPulleys } from "./feet/motor-pulleys.ts";
@@ -9,7 +10,7 @@ import { type Doubts, doubtsOf } from "./frame/doubts.ts";
 import { frameDefects } from "./frame/frame-defects.ts";
 import { wrongReferences } from "./frame/references.ts";
 import { soundBars } from "./frame/sound-bars.ts";
-import { isPlace, isTouched, touchedNames, type Unread } from "./frame/unread.ts";
+import { isPlace, isTouched, isTouchedAt, touchedNames, type Unread } from "./frame/unread.ts";
 import { inPlanUnits } from "./in-plan-units.ts";
 import { solveLoops } from "./loops/index.ts";
 import type { PrinterOf, Stage } from "./machine.ts";
@@ -41,7 +42,9 @@ export function deriveOnce(plan: Plan, printer: PrinterOf, unread: Unread = []):
   const misplaced = strangers.map(({ path }) => path).filter(isPlace);
   const lost: Unread = [...unread, ...misplaced, ...[...doubts.bars].map((name) => ["bars", name])];
   const sound = { ...plan, bars: soundBars(plan, unread) };
-  const drive = isTouched(lost, "motor") ? { ...NOTHING, pulleys: [] } : motorPulleys(readAsTyped(plan, lost), lost);
+  const drive = isTouchedAt(lost, ...PLANES)
+    ? { ...NOTHING, pulleys: [] }
+    : motorPulleys(readAsTyped(plan, lost), lost);
   const belts = beltsOf(sound, drive.pulleys, doubts, lost);
   const cargo = shareLoads(sound, lost);
   const known = { plan, pulleys: drive.pulleys, loops: belts.loops, loads: cargo.loads, parts: [], feet: [] };
@@ -49,7 +52,7 @@ export function deriveOnce(plan: Plan, printer: PrinterOf, unread: Unread = []):
   const found = { ...known, plan: sound, feet: feet.feet };
   const made = partsOf(found, printer, doubts, lost);
   const whole = structure({ ...found, parts: made.parts }, made.designed, lost);
-  const topics = [drive, belts, feet, cargo, whole, made];
+  const topics = [drive, belts, feet, cargo, whole, made].map((topic) => withoutMotor(topic, lost));
   return {
     ...found,
     plan,
@@ -62,9 +65,24 @@ export function deriveOnce(plan: Plan, printer: PrinterOf, unread: Unread = []):
   };
 }
 
+/** What the planes of the belts follow from. */
+const PLANES: readonly Path[] = [
+  ["motor", "plateTop"],
+  ["motor", "pulleys"],
+];
+
+/** What the motor that is bought is held against. */
+const OF_MOTOR: readonly string[] = ["motor-pulley-bore-off-shaft", "motor-shaft-too-short", "motor-shaft-overloaded"];
+
+/** Planes and loops are the same with any motor: of one that could not be read, what it is good for is not told. */
+function withoutMotor<Some extends Topic>(topic: Some, lost: Unread): Some {
+  if (!isTouched(lost, "motor")) return topic;
+  return { ...topic, diagnostics: topic.diagnostics.filter(({ name }) => !OF_MOTOR.includes(name)) };
+}
+
 /** Returns the loops that are certain: a belt round a pulley that is not known has no length. */
 function beltsOf(plan: Plan, pulleys: Stage["pulleys"], doubts: Doubts, lost: Unread) {
-  const blind = isTouched(lost, "motor", "foot");
+  const blind = isTouched(lost, "foot") || isTouchedAt(lost, ...PLANES, ["motor", "at"]);
   const certain = Object.entries(plan.loops).filter(([name]) => !blind && !doubts.loops.has(name));
   return solveLoops({ ...readAsTyped(plan, lost), loops: Object.fromEntries(certain) }, pulleys);
 }
@@ -83,6 +101,10 @@ type Known = Pick<Stage, "pulleys" | "loops" | "loads">;
 
 /** Returns the feet of the screws that are certain. */
 function feetOf(plan: Plan, { pulleys, loops, loads }: Known, doubts: Doubts, lost: Unread, printer: PrinterOf) {
-  if (isTouched(lost, "foot", "travel", "stock", "printers")) return { ...NOTHING, feet: [] };
+  const height = [
+    ["travel", "lowest"],
+    ["travel", "nut"],
+  ];
+  if (isTouched(lost, "foot", "stock", "printers") || isTouchedAt(lost, ...height)) return { ...NOTHING, feet: [] };
   return chooseFeet(plan, pulleys, loops, loads, printer, doubts);
 }

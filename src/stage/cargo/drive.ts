@@ -3,7 +3,6 @@ import type { Diagnostic } from "../../core/diagnostic.ts";
 import { driveResolution } from "../../mechanics/drive-resolution.ts";
 import { driveSpeed } from "../../mechanics/drive-speed.ts";
 import { friendlyLayers, layerSnap } from "../../mechanics/layer-snap.ts";
-import { screwsInStep } from "../../mechanics/screws-in-step.ts";
 import { slippedToothTilt } from "../../mechanics/slipped-tooth-tilt.ts";
 import { stepRate } from "../../mechanics/step-rate.ts";
 import type { Fact, Topic } from "../fact.ts";
@@ -33,7 +32,7 @@ export function drive(stage: SharedStage): Topic {
   ];
   const lines = step > 0 ? [heightsLine(step), ...snapLines(plan, step)] : [];
   const layers = step > 0 ? offSteps(plan, step) : unresolved(plan, resolution.refusal?.refused);
-  const diagnostics = [...outOfStep(drives), ...layers, ...motor.diagnostics, ...motorLimits(plan, facts)];
+  const diagnostics = [...layers, ...motor.diagnostics, ...motorLimits(plan, facts)];
   return { sections: [{ title: "Drive", facts, lines }], diagnostics };
 }
 
@@ -118,33 +117,4 @@ function unresolved({ motor }: Plan, refused = "a number is missing"): Diagnosti
       ? "microsteps: 16, or another power of two up to 256"
       : "stepAngle: 1.8 or 0.9 deg, as the motor's label says",
   });
-}
-
-/** Each screw is held against the first. */
-function outOfStep(drives: readonly ScrewDrive[]): Diagnostic[] {
-  const [first, ...others] = drives;
-  return others.flatMap((other) => {
-    const outcome = first === undefined ? { lift: 0 } : screwsInStep([turned(first), turned(other)]);
-    if (!isRefusal(outcome) || first === undefined) return [];
-    const { key, set } = likeFirst(first, other);
-    return told("screws-not-in-step", ["screws", other.name, key], { level: "error", says: outcome.refused, set });
-  });
-}
-
-const turned = ({ name, screw, pulley, motorTeeth, plan }: ScrewDrive) => {
-  const teeth = { screwTeeth: pulley.values.teeth, motorTeeth };
-  return { name, lead: screw.lead, ...teeth, hand: plan.hand, inside: true };
-};
-
-/** What differs from the first screw, and what it is there: the hand, the screw itself, or the teeth that turn it. */
-function likeFirst(first: ScrewDrive, other: ScrewDrive): { readonly key: string; readonly set: string } {
-  const one = `as for ${first.name}`;
-  if (other.screw.lead !== first.screw.lead) {
-    const { row } = first.plan.screw;
-    const lead = `a screw that lifts ${Number(first.screw.lead.toFixed(4))} mm a turn`;
-    return { key: "screw", set: `screw: ${row === undefined ? lead : row.key}, ${one}` };
-  }
-  if (other.plan.hand !== first.plan.hand) return { key: "hand", set: `hand: ${first.plan.hand}, ${one}` };
-  const teeth = `${first.pulley.values.teeth} teeth on the screw and ${first.motorTeeth} on the motor`;
-  return { key: "screw", set: `${teeth}, ${one}` };
 }

@@ -1,7 +1,7 @@
 import { isRefusal } from "../../core/calculation.ts";
 import type { Diagnostic } from "../../core/diagnostic.ts";
 import type { Fact, Topic } from "../fact.ts";
-import { isTouched, type Unread } from "../frame/unread.ts";
+import { isTouched, mayMove, type Unread } from "../frame/unread.ts";
 import type { LoadCases } from "../machine.ts";
 import type { Plan } from "../schema/index.ts";
 import { casesOf, type LoadCase } from "./cases.ts";
@@ -28,7 +28,7 @@ export function shareLoads(plan: Plan, unread: Unread = []): Topic & { readonly 
   const { masses, facts } = massesOf(plan);
   const screws = screwsOf(plan);
   if (isTouched(unread, ...WEIGHTS)) {
-    const blind = isTouched(unread, "screws", "plate", "carriages");
+    const blind = isTouched(unread, "plate", "carriages") || mayMove(unread);
     return { loads: undefined, sections: [], diagnostics: blind ? [] : screwLayout(plan, screws).diagnostics };
   }
   const cases = casesOf(plan, masses);

@@ -9,6 +9,7 @@ import { drive } from "./drive.ts";
 import { fasteners } from "./fasteners.ts";
 import { growth } from "./growth.ts";
 import { heater } from "./heater.ts";
+import { inStep } from "./in-step.ts";
 import { screwsOf } from "./index.ts";
 import { lowestPart } from "./lowest-part.ts";
 import { mounts } from "./mounts.ts";
@@ -31,13 +32,14 @@ interface Part {
   readonly reads: readonly (keyof Plan)[];
   /** Where the screws stand is no matter. */
   readonly placeless?: true;
-  readonly from: (stage: SharedStage) => Topic;
+  readonly from: (stage: SharedStage, unread: Unread) => Topic;
 }
 
 const plain = (section: Section): Topic => ({ sections: [section], diagnostics: [] });
 const WEIGHTS = ["screws", "bars", "plate", "print", "masses", "carriages", "carriage"] as const;
 
 const PARTS: readonly Part[] = [
+  { reads: [], from: ({ plan }, unread) => ({ sections: [], diagnostics: inStep(plan, unread) }) },
   { reads: ["screws", "foot", "motor", "travel", "layers"], placeless: true, from: drive },
   { reads: ["screws", "foot", "motor", "travel"], from: screws },
   { reads: ["screws", "bars", "travel"], from: ({ plan }) => nutJoints(plan) },
@@ -61,7 +63,7 @@ export function structure(
   const shared = { ...stage, designed, drives: screwDrives(plan), height: heightOf(plan) };
   const known = ({ reads, placeless }: Part) =>
     !isTouched(placeless === true ? besidesPlaces(unread) : unread, ...reads);
-  const topics = PARTS.filter(known).map(({ from }) => from(shared));
+  const topics = PARTS.filter(known).map(({ from }) => from(shared, unread));
   return {
     sections: topics.flatMap(({ sections }) => sections),
     diagnostics: topics.flatMap(({ diagnostics }) => diagnostics),

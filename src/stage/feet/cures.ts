@@ -18,6 +18,10 @@ export interface Cure {
   readonly outcome: string;
   /** Parts that are printed anew, those feet among them. */
   readonly reprints: number;
+  /** What else is made anew that no family of parts makes. */
+  readonly also?: string | undefined;
+  /** What it helps at the price of: warnings that the first plan had not. */
+  readonly warns: boolean;
 }
 
 /** Works out a changed plan; `set` says the change in words. */
@@ -48,7 +52,8 @@ export function curesOf(stage: Stage, derive: Derive, printer: PrinterOf): Cure[
   const hopeless = stage.diagnostics.filter(isHopeless);
   return waysOut(stage.plan, hopeless).map((way) => {
     const { asks, plans, skipped = "not tried" } = way;
-    if (plans.length === 0) return { way: asks, set: "", helps: false, fits: [], outcome: skipped, reprints: 0 };
+    if (plans.length === 0)
+      return { way: asks, set: "", helps: false, fits: [], outcome: skipped, reprints: 0, warns: false };
     return { way: asks, ...firstThatHelps(way, derive, (changed, also) => outcomeOf(stage, changed, also, printer)) };
   });
 }
@@ -66,7 +71,10 @@ function paired(stage: Stage, derive: Derive, printer: PrinterOf): Cure[] {
 
 type Outcome = Omit<Cure, "way" | "set">;
 
-/** The smallest change that helps, else what came of the one that leaves the fewest feet, the smallest of those. */
+/**
+ * The smallest change that helps and brings no warning with it, else the smallest that helps, else what came of the one
+ * that leaves the fewest feet, the smallest of those.
+ */
 function firstThatHelps(
   { plans, further, measure }: Way,
   derive: Derive,
@@ -76,17 +84,20 @@ function firstThatHelps(
   let last: Stage | undefined;
   const tries = (changes: readonly Changed[]) => {
     for (const { set, plan, also } of changes) {
-      if (best?.helps) return;
+      if (best?.helps && !best.warns) return;
       last = derive(plan, set);
       const one = { set, ...outcome(last, also) };
-      if (best === undefined || one.helps || one.fits.length > best.fits.length) best = one;
+      if (best === undefined || rank(one) > rank(best)) best = one;
     }
   };
   tries(plans);
   if (last !== undefined && further !== undefined) tries(further(last));
-  const found = best ?? { set: "", helps: false, fits: [], outcome: "not tried", reprints: 0 };
+  const found = best ?? { set: "", helps: false, fits: [], outcome: "not tried", reprints: 0, warns: false };
   return measure === undefined ? found : { ...found, outcome: `${found.outcome}; ${measure}` };
 }
+
+/** More feet that fit are better, a machine without other errors is better than that, and one without warnings is best. */
+const rank = ({ helps, warns, fits }: Outcome): number => (helps ? (warns ? 1e6 : 1e9) : fits.length);
 
 /** What is set tells one changed plan from another, so that no machine is worked out twice. */
 function remembering(derive: Derive): Derive {
@@ -108,14 +119,18 @@ function outcomeOf(base: Stage, changed: Stage, also: string | undefined, printe
     .filter(isHopeless)
     .map(screwOf)
     .filter((screw) => !stuck.includes(screw));
+  const warnings = changed.diagnostics.filter((one) => one.level === "warning" && !had.has(keyOf(one)));
   const helps = left.length === 0;
-  const fitting = fits.length === 0 ? "" : `${listed(fits)} ${fits.length === 1 ? "fits" : "fit"}`;
-  const outcome = helps ? fitting : [fitting, `leaves ${remaining(left)}`].filter((words) => words !== "").join("; ");
-  const reprints = newParts(base, changed, printer) + (also === undefined ? 0 : 1);
-  return { helps, fits, outcome: helps && also !== undefined ? `${outcome}, with ${also}` : outcome, reprints };
+  const warns = helps && warnings.length > 0;
+  const outcome = [
+    ...(fits.length === 0 ? [] : [`${listed(fits)} ${fits.length === 1 ? "fits" : "fit"}`]),
+    ...(helps ? [] : [`leaves ${remaining(left)}`]),
+    ...(warns ? [`warns of ${remaining(warnings)}`] : []),
+  ].join("; ");
+  return { helps, fits, outcome, reprints: newParts(base, changed, printer), also, warns };
 }
 
-/** Errors by name, each with all its places. */
+/** What is told, by name, each with all its places. */
 function remaining(left: readonly Diagnostic[]): string {
   const names = [...new Set(left.map(({ name }) => name))];
   const each = names.map((name) => {
@@ -148,16 +163,18 @@ function asTold({ units }: Plan): (cure: Cure) => Cure {
   return (cure) => ({ ...cure, set: withUnits(cure.set, lengths) });
 }
 
-function lineOf({ way, set, fits, outcome, reprints }: Cure): string {
+function lineOf(cure: Cure): string {
+  const { way, set, fits, outcome } = cure;
   if (set === "") return `${way}: ${outcome}`;
-  return `${way}, ${set}: ${outcome}; ${fits.length > 0 ? "prints" : "would print"} ${counted(reprints)}`;
+  return `${way}, ${set}: ${outcome}; ${fits.length > 0 ? "prints" : "would print"} ${anew(cure)}`;
 }
 
-const counted = (parts: number) => `${parts} ${parts === 1 ? "part" : "parts"} anew`;
+const anew = ({ reprints, also }: Cure) =>
+  `${reprints} ${reprints === 1 ? "part" : "parts"} anew${also === undefined ? "" : `, and takes ${also}`}`;
 
 /** What is set mends all feet; it is told at the first of them, and where only some are mended, at those. */
 function settingOf(one: Diagnostic, first: Diagnostic, cures: readonly Cure[]): string {
-  const said = (each: Cure) => `${each.set} (prints ${counted(each.reprints)})`;
+  const said = (each: Cure) => `${each.set} (prints ${anew(each)})`;
   const helping = cures.filter(({ helps }) => helps).slice(0, NAMED);
   if (helping.length > 0) {
     if (one !== first) return `what is set for ${screwOf(first)}, which mends this foot too`;

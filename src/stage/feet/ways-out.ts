@@ -87,9 +87,12 @@ function whyNot(feet: readonly { readonly screw: string; readonly way: FootWay }
   return feet.map(({ screw, way }) => `${screw}: ${way.skipped}`).join("; ");
 }
 
-/** Steps by which the motor's plate is moved, and how many more are tried: a printed seat lies on a layer. mm */
+/**
+ * Steps by which the motor's plate is moved, mm, and how many more than needed are tried: a printed seat lies on a layer,
+ * and a seat at its very limit may warn.
+ */
 const STEP = 0.1;
-const TRIES = 3;
+const MORE = [0, 1, 2, 5, 10, 20];
 const HEIGHTS = { least: -300, most: 500 };
 const MOTOR = "another mount of the motor or shims under it";
 
@@ -110,7 +113,7 @@ function shifted(plan: Plan, hopeless: readonly Diagnostic[]): Way {
 /** Plans whose planes are moved so far, and a little more. */
 function raised(plan: Plan, by: number, before: string): Changed[] {
   const steps = Math.ceil(Math.abs(by) / STEP - 1e-6);
-  return Array.from({ length: TRIES }, (_, more) => Math.sign(by) * (steps + more) * STEP)
+  return MORE.map((more) => Math.sign(by) * (steps + more) * STEP)
     .map((step) => hundredth(plan.motor.plateTop + step))
     .filter((top) => top >= HEIGHTS.least && top <= HEIGHTS.most)
     .map((plateTop) => {

@@ -8,8 +8,11 @@ import { type Bodies, type Meetings, meetingsOf } from "./clash/meetings.ts";
 export interface Builders {
   /** Told as soon as it is clear that there will be something to build. */
   readonly getReady: () => void;
-  /** Carves bodies; `heard` is told of each as it comes, in any order. Fulfilled when it has heard of all. */
-  readonly carve: (works: readonly PieceWork[], heard: (index: number, carved: Carved) => void) => Promise<void>;
+  /**
+   * Carves bodies, the first ones while the others are still drawn; `heard` is told of each as it comes, in any order,
+   * but not before the last one was taken. Fulfilled when it has heard of all.
+   */
+  readonly carve: (works: Iterable<PieceWork>, heard: (index: number, carved: Carved) => void) => Promise<void>;
   /**
    * Compares the bodies of a machine in pairs. It may be asked for while bodies are still carved: those that `carve`
    * was last given are not carved again.
@@ -20,10 +23,11 @@ export interface Builders {
 /** Returns builders that do everything on the thread that asks. `kernel` is loaded when something needs it. */
 export function oneBuilder(kernel: () => Promise<Kernel>): Builders {
   let carving: Promise<ReadonlyMap<Solid, Mesh>> = Promise.resolve(new Map());
-  const carveAll = async (works: readonly PieceWork[], heard: (index: number, carved: Carved) => void) => {
+  const carveAll = async (works: Iterable<PieceWork>, heard: (index: number, carved: Carved) => void) => {
+    const all = [...works];
     const ready = await kernel();
     const meshes = new Map<Solid, Mesh>();
-    for (const [index, work] of works.entries()) {
+    for (const [index, work] of all.entries()) {
       const carved = carve(work, ready);
       meshes.set(work.piece.solid, carved.mesh);
       heard(index, carved);

@@ -34,7 +34,8 @@ export async function builtMachine(
   { builders, version, heard, earlier, pause }: Means,
 ): Promise<BuiltMachine> {
   const { builds, works } = planBuilds(missing);
-  const results: (PieceResult | undefined)[] = works.map(() => undefined);
+  const taken: PieceWork[] = [];
+  const results: (PieceResult | undefined)[] = [];
   const built = new Map<PartBuild, SetPart>();
   const inspect = async (work: PieceWork, index: number, carved: Carved) => {
     results[index] = inspected(work, carved);
@@ -48,8 +49,8 @@ export async function builtMachine(
   };
   // One after the other, as they come.
   let inspecting = Promise.resolve();
-  const carving = builders.carve(works, (index, carved) => {
-    const work = works[index];
+  const carving = builders.carve(noted(works, taken), (index, carved) => {
+    const work = taken[index];
     if (work === undefined) return;
     inspecting = inspecting.then(() => inspect(work, index, carved));
     // A fault is told where all is waited for, which may not have begun.
@@ -62,4 +63,12 @@ export async function builtMachine(
   const stopped = forbidden(machine.stage, assembly?.found);
   const parts = builds.flatMap((one) => (stopped(one.part.owner) ? [] : (built.get(one) ?? [])));
   return { parts, assembly };
+}
+
+/** Hands works on and notes them. */
+function* noted(works: Iterable<PieceWork>, taken: PieceWork[]): Generator<PieceWork> {
+  for (const work of works) {
+    taken.push(work);
+    yield work;
+  }
 }

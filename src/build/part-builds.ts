@@ -15,24 +15,32 @@ export interface PartBuild {
 
 /** What is to be built of a machine. Bodies that are alike stand among the works once, whatever their parts' names. */
 export interface BuildPlan {
+  /** All of them when the works were taken: each part is drawn when its first body is asked for. */
   readonly builds: readonly PartBuild[];
-  readonly works: readonly PieceWork[];
+  /** To be taken once. */
+  readonly works: Iterable<PieceWork>;
 }
 
-/** Draws the parts and returns what is to be built of them. */
+/** Returns what is to be built of parts. */
 export function planBuilds(parts: readonly StagePart[]): BuildPlan {
+  const builds: PartBuild[] = [];
+  return { builds, works: drawnInto(builds, parts) };
+}
+
+function* drawnInto(builds: PartBuild[], parts: readonly StagePart[]): Generator<PieceWork> {
   const known = new Map<string, number>();
-  const works: PieceWork[] = [];
-  const builds = parts.map((part): PartBuild => {
+  let count = 0;
+  for (const part of parts) {
     const draft = drawPart(part.request, part.designed);
     const own = worksOf(draft);
     const shape = JSON.stringify(own);
-    const from = known.get(shape) ?? works.length;
-    if (!known.has(shape)) works.push(...own);
+    const from = known.get(shape) ?? count;
+    builds.push({ part, draft, from });
+    if (known.has(shape)) continue;
     known.set(shape, from);
-    return { part, draft, from };
-  });
-  return { builds, works };
+    count += own.length;
+    yield* own;
+  }
 }
 
 /** Whether all bodies of a part are among the results so far. */

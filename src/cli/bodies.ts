@@ -1,8 +1,8 @@
 import type { MessagePort } from "node:worker_threads";
 import { asCarved } from "../build/builders.ts";
-import { type Carved, carve, type PieceWork } from "../build/carve.ts";
+import { type Carved, carve } from "../build/carve.ts";
 import { meetingsOf } from "../build/clash/meetings.ts";
-import { type Kernel, loadKernel } from "../geometry/kernel.ts";
+import { loadKernel } from "../geometry/kernel.ts";
 import type { Solid } from "../geometry/solid.ts";
 import { kernelCode } from "./kernel-code.ts";
 import { runShortly } from "./run-shortly.ts";
@@ -14,23 +14,24 @@ export function serve(port: MessagePort, keepCompiled: () => void): void {
   const loading = loadKernel(kernelCode());
   // The first thread has its program by now. If it has not, what was compiled of it is lost, and time with it.
   runShortly();
-  let carved: readonly Carved[] = [];
-  const carveAndAnswer = (work: PieceWork, index: number, kernel: Kernel) => {
-    const one = carve(work, kernel);
-    answer({ index, carved: one });
-    return one;
-  };
+  let carved: Carved[] = [];
   port.on("message", async (order: Order) => {
     const kernel = await loading;
-    if ("works" in order) {
-      carved = order.works.map((work, index) => carveAndAnswer(work, index, kernel));
-      answer("all carved");
+    if ("work" in order) {
+      const one = carve(order.work, kernel);
+      // The first body of a machine: those of the machine before are done with.
+      if (order.index === 0) carved = [];
+      carved.push(one);
+      answer({ index: order.index, carved: one });
       return;
     }
-    const meshes = new Map(carved.map(({ mesh }, index) => [order.carved[index] as Solid, mesh]));
+    const meshes = new Map(order.carved.flatMap((solid, index) => pairOf(solid, carved[index])));
     const found = meetingsOf(asCarved(order.machine, meshes), kernel);
     // Set by the build's trial run only, which ends with the last answer.
     if (process.env.TRAMWRIGHT_KEEP_COMPILED !== undefined) keepCompiled();
     answer({ found });
   });
 }
+
+const pairOf = (solid: Solid, carved: Carved | undefined) =>
+  carved === undefined ? [] : [[solid, carved.mesh] as const];

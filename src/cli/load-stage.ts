@@ -42,7 +42,17 @@ export function loadStage({ target, file: written }: Target, options: StageOptio
     return { file: file.name, machine: undefined, messages, locate };
   }
   const machine = machineOf(preset, printers.printing, options.version);
-  return { file: file.name, machine, messages: [...wrong, ...findingsOf(machine).map(locate)], locate };
+  let messages: readonly Located[] | undefined;
+  return {
+    file: file.name,
+    machine,
+    // Worked out when they are asked for: what is to be built may be on its way by then.
+    get messages() {
+      messages ??= [...wrong, ...findingsOf(machine).map(locate)];
+      return messages;
+    },
+    locate,
+  };
 }
 
 function laidOver(file: YamlFile, set: readonly string[]): YamlFile {

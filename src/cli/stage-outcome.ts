@@ -65,12 +65,15 @@ export async function outcomeOf(
   args: StageArgs,
   builders: Builders,
 ): Promise<Outcome> {
-  const { machine, messages } = loaded;
-  const nothing = { loaded, folder: args.output, parts: [], written: [], removed: [], messages: inOrder(messages) };
-  if (machine === undefined) return nothing;
+  const { machine } = loaded;
+  const nothing = (more: readonly Diagnostic[] = []) => {
+    const messages = inOrder([...loaded.messages, ...more.map(loaded.locate)]);
+    return { loaded, folder: args.output, parts: [], written: [], removed: [], messages };
+  };
+  if (machine === undefined) return nothing();
   const folder = join(args.output, machine.preset.name);
   const taken = [...(twin === undefined ? [] : [takenFolder(folder, twin)]), ...partNamesTwice(machine.parts)];
-  if (taken.length > 0) return { ...nothing, messages: inOrder([...messages, ...taken.map(loaded.locate)]) };
+  if (taken.length > 0) return nothing(taken);
   if (!args.dry) settleSet(folder);
   const staged = stagedFiles(folder);
   try {
@@ -102,14 +105,15 @@ async function builtOutcome(
     // Written down while others are still built.
     ...(args.dry ? {} : { heard: (part: SetPart) => staged.put(partFiles(part)) }),
   });
-  // What follows from the plan alone is drawn while the first bodies are carved.
+  // What follows from the plan alone is drawn and told while the first bodies are carved.
   const belts = beltsSvg(machine.stage, machine.preset.name);
+  const said = loaded.messages;
   const { parts, assembly } = await building;
   const found = inPlan(
     machine.preset,
     parts.map((one) => ({ part: one.part, diagnostics: foundOf(one) })),
   );
-  const all = inOrder([...loaded.messages, ...[...(assembly?.found ?? []), ...found].map(loaded.locate)]);
+  const all = inOrder([...said, ...[...(assembly?.found ?? []), ...found].map(loaded.locate)]);
   const outcome = { loaded, folder, parts, assembly, written: [], removed: [], messages: all };
   const wrong = hasErrors(all.map(({ diagnostic }) => diagnostic));
   if (wrong && !parts.some(isGood)) return outcome;

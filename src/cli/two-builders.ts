@@ -7,14 +7,14 @@ import type { Mesh } from "../geometry/mesh.ts";
 import type { Solid } from "../geometry/solid.ts";
 import { breath } from "./breath.ts";
 
-/** What the second thread is told to do, in this order. */
+/** What the second thread is told to do, in this order: to carve bodies, by their numbers from 0, and to compare them. */
 export type Order =
-  | { readonly works: readonly PieceWork[] }
+  | { readonly index: number; readonly work: PieceWork }
   /** `carved` are the solids of the works before, in their order, as they stand in the machine. */
   | { readonly machine: Bodies; readonly carved: readonly Solid[] };
 
-/** What it answers: body by body, that all are carved, and all that meets. */
-export type Answer = { readonly index: number; readonly carved: Carved } | "all carved" | { readonly found: Meetings };
+/** What it answers: body by body, and all that meets. */
+export type Answer = { readonly index: number; readonly carved: Carved } | { readonly found: Meetings };
 
 /**
  * Returns builders that leave to a second thread what needs the kernel, so that this one can go on with what does not.
@@ -31,9 +31,17 @@ export function twoBuilders(
     giving ??= giver(start());
     return giving;
   };
-  let solids: readonly Solid[] = [];
+  let solids: Solid[] = [];
   let carving: Promise<ReadonlyMap<Solid, Mesh>> = Promise.resolve(new Map());
-  const carveAll = async (works: readonly PieceWork[], heard: (index: number, carved: Carved) => void) => {
+  const carveAll = async (drawn: Iterable<PieceWork>, heard: (index: number, carved: Carved) => void) => {
+    const works: PieceWork[] = [];
+    function* orders(): Generator<Order> {
+      for (const work of drawn) {
+        solids.push(work.piece.solid);
+        yield { index: works.push(work) - 1, work };
+      }
+      step();
+    }
     const done = new Set<number>();
     const meshes = new Map<Solid, Mesh>();
     const step = () => progress?.(`building ${Math.min(done.size + 1, works.length)} of ${works.length} bodies`);
@@ -44,10 +52,9 @@ export function twoBuilders(
       step();
       heard(index, carved);
     };
-    step();
-    await second()({ works }, (answer) => {
-      if (typeof answer === "object" && "carved" in answer) hear(answer.index, works[answer.index], answer.carved);
-      return answer === "all carved";
+    await second()(orders(), (answer) => {
+      if ("carved" in answer) hear(answer.index, works[answer.index], answer.carved);
+      return done.size === works.length;
     });
     for (const [index, work] of works.entries()) {
       if (done.has(index)) continue;
@@ -61,14 +68,14 @@ export function twoBuilders(
       second();
     },
     carve: async (works, heard) => {
-      solids = works.map(({ piece }) => piece.solid);
+      solids = [];
       carving = carveAll(works, heard);
       await carving;
     },
     compare: async (machine) => {
       let found: Meetings | undefined;
-      await second()({ machine, carved: solids }, (answer) => {
-        if (typeof answer === "object" && "found" in answer) found = answer.found;
+      await second()([{ machine, carved: solids }], (answer) => {
+        if ("found" in answer) found = answer.found;
         return found !== undefined;
       });
       return found ?? meetingsOf(asCarved(machine, await carving), await kernel());
@@ -76,20 +83,29 @@ export function twoBuilders(
   };
 }
 
-/** Gives an order and hears the answers until one is the last; fulfilled then, or when the thread is no more. */
-type Give = (order: Order, isLast: (answer: Answer) => boolean) => Promise<void>;
+/** Gives orders and hears the answers until one is the last; fulfilled then, or when the thread is no more. */
+type Give = (orders: Iterable<Order>, isLast: (answer: Answer) => boolean) => Promise<void>;
 
-/** Returns how a thread is given its orders. This program ends only when it has answered all of them. */
+/**
+ * Returns how a thread is given its orders. This program ends only when it has answered all of them. Without a thread
+ * they are taken, and nobody answers.
+ */
 function giver(worker: Worker | undefined): Give {
+  if (worker === undefined)
+    return async (orders) => {
+      Array.from(orders);
+    };
   let open = 0;
-  return (order, isLast) =>
-    new Promise((resolve) => {
-      if (worker === undefined) return resolve();
-      const end = () => {
+  return (orders, isLast) =>
+    new Promise((resolve, reject) => {
+      const leave = () => {
         worker.off("message", listen);
         worker.off("exit", end);
         open--;
         if (open === 0) worker.unref();
+      };
+      const end = () => {
+        leave();
         resolve();
       };
       const listen = (answer: Answer) => {
@@ -99,8 +115,18 @@ function giver(worker: Worker | undefined): Give {
       worker.on("exit", end);
       open++;
       worker.ref();
-      worker.postMessage(order);
+      let given = 0;
+      try {
+        for (const order of orders) {
+          worker.postMessage(order);
+          given++;
+        }
+      } catch (thrown) {
+        leave();
+        reject(thrown);
+        return;
+      }
       // A thread that has ended has no number, and will not say so again.
-      if (worker.threadId < 0) end();
+      if (given === 0 || worker.threadId < 0) end();
     });
 }

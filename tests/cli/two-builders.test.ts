@@ -51,7 +51,7 @@ describe("a second thread", () => {
       "1",
     ),
   );
-  const few = works.slice(0, 2);
+  const few = [...works].slice(0, 2);
   const carvedBy = async (second: Worker | undefined) => {
     const builders = twoBuilders(
       () => Promise.resolve(kernel),

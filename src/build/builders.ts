@@ -1,6 +1,6 @@
 import type { Kernel } from "../geometry/kernel.ts";
 import type { Mesh } from "../geometry/mesh.ts";
-import { type Solid, withMeshes } from "../geometry/solid.ts";
+import { type Solid, withKnown } from "../geometry/solid.ts";
 import { type Carved, carve, type PieceWork } from "./carve.ts";
 import { type Bodies, type Meetings, meetingsOf } from "./clash/meetings.ts";
 
@@ -46,5 +46,9 @@ export function oneBuilder(kernel: () => Promise<Kernel>): Builders {
 
 /** Returns the machine with what was carved in place of what it was carved from. */
 export function asCarved({ bodies, lift }: Bodies, meshes: ReadonlyMap<Solid, Mesh>): Bodies {
-  return { bodies: bodies.map((body) => ({ ...body, solid: withMeshes(body.solid, meshes) })), lift };
+  const known = (solid: Solid) => {
+    const mesh = meshes.get(solid);
+    return mesh === undefined ? undefined : ({ kind: "meshed", mesh } as const);
+  };
+  return { bodies: bodies.map((body) => ({ ...body, solid: withKnown(body.solid, known) })), lift };
 }

@@ -1,6 +1,8 @@
+import { withKnown } from "../geometry/solid.ts";
 import { type Assembled, type TestedAssembly, testedAssembly } from "./assembly.ts";
 import type { Builders } from "./builders.ts";
 import type { Carved, PieceWork } from "./carve.ts";
+import type { Bodies } from "./clash/meetings.ts";
 import { builtPart, isBuilt, type PartBuild, planBuilds } from "./part-builds.ts";
 import { inspected, type PieceResult } from "./piece-work.ts";
 import { forbidden, type StagePart } from "./stage-parts.ts";
@@ -57,7 +59,7 @@ export async function builtMachine(
     inspecting.catch(() => undefined);
   });
   const [assembly] = await Promise.all([
-    testedAssembly(machine, earlier, version, builders.compare),
+    testedAssembly(machine, earlier, version, (all) => builders.compare(asTwins(all, builds, taken))),
     carving.then(() => inspecting),
   ]);
   const stopped = forbidden(machine.stage, assembly?.found);
@@ -71,4 +73,13 @@ function* noted(works: Iterable<PieceWork>, taken: PieceWork[]): Generator<Piece
     taken.push(work);
     yield work;
   }
+}
+
+/** Returns the machine with the body that is built in the place of each that is alike: it need not be carved again. */
+function asTwins({ bodies, lift }: Bodies, builds: readonly PartBuild[], taken: readonly PieceWork[]): Bodies {
+  const own = builds.flatMap(({ draft, from }) =>
+    draft.pieces.map(({ solid }, index) => [solid, taken[from + index]?.piece.solid] as const),
+  );
+  const twins = new Map(own.filter(([solid, twin]) => solid !== twin));
+  return { bodies: bodies.map((body) => ({ ...body, solid: withKnown(body.solid, (one) => twins.get(one)) })), lift };
 }

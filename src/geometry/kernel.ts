@@ -84,7 +84,7 @@ interface Workshop {
 
 function bodyOf(shop: Workshop, body: Manifold): Body {
   return {
-    mesh: () => meshOf(body),
+    mesh: () => remembered(meshOf(body), body),
     volume: () => body.volume(),
     box: () => body.boundingBox(),
     pieces: () => body.decompose().map(shop.arena).length,
@@ -148,8 +148,23 @@ function straight(shop: Workshop, { profile, z0, z1, foot }: Extract<Solid, { ki
   return z0 === 0 ? raised : shop.arena(raised.translate(0, 0, z0));
 }
 
+/** Bodies by the meshes that were made of them, as long as somebody has the mesh: to read one in again takes longer. */
+const bodiesOfMeshes = new WeakMap<Mesh, Manifold>();
+const forgotten = new FinalizationRegistry((body: Manifold) => body.delete());
+
+/** Remembers the body of a mesh under a handle of its own. */
+function remembered(mesh: Mesh, body: Manifold): Mesh {
+  const own = body.translate(0, 0, 0);
+  bodiesOfMeshes.set(mesh, own);
+  forgotten.register(mesh, own);
+  return mesh;
+}
+
 /** Takes in a mesh whose triangles share their corners. */
-function taken({ top, arena }: Workshop, { positions, triangles }: Mesh): Manifold {
+function taken({ top, arena }: Workshop, mesh: Mesh): Manifold {
+  const known = bodiesOfMeshes.get(mesh);
+  if (known !== undefined) return arena(known.translate(0, 0, 0));
+  const { positions, triangles } = mesh;
   const vertProperties = Float32Array.from(positions);
   return arena(new top.Manifold(new top.Mesh({ numProp: 3, vertProperties, triVerts: triangles })));
 }

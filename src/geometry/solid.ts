@@ -120,10 +120,8 @@ export function turned(of: Solid, axis: "x" | "y" | "z", angle: number): Solid {
 }
 
 /** Returns the tree with what is known of it in the place of its parts: those that stand there as the same objects. */
-export function withMeshes(solid: Solid, known: ReadonlyMap<Solid, Mesh>): Solid {
-  const mesh = known.get(solid);
-  if (mesh !== undefined) return { kind: "meshed", mesh };
-  return solid.kind === "placed" ? { ...solid, of: withMeshes(solid.of, known) } : solid;
+export function withKnown(solid: Solid, known: (part: Solid) => Solid | undefined): Solid {
+  return known(solid) ?? (solid.kind === "placed" ? { ...solid, of: withKnown(solid.of, known) } : solid);
 }
 
 /** Whether a body is straight along z, with the same section from end to end. */

@@ -50,7 +50,7 @@ const LAYERS: Readonly<Record<string, readonly string[]>> = {
 /** The only places that may know a third-party package. */
 const PACKAGES: Readonly<Record<string, (file: string) => boolean>> = {
   zod: (file) =>
-    ["core/complain.ts", "core/hardware.ts", "core/parameter.ts"].includes(file) ||
+    ["core/complain.ts", "core/hardware.ts", "core/parameter.ts", "core/plain-schemas.ts"].includes(file) ||
     file === "printing/printer.ts" ||
     /^(parts|presets|stage)\//.test(file),
   "@jscad/modeling": (file) => file === "geometry/jscad.ts",

@@ -35,7 +35,7 @@ export async function builtMachine(
   missing: readonly StagePart[],
   { builders, version, heard, earlier, pause }: Means,
 ): Promise<BuiltMachine> {
-  const { builds, works } = planBuilds(missing);
+  const { builds, works } = planBuilds([...missing].sort((one, other) => weightOf(one) - weightOf(other)));
   const taken: PieceWork[] = [];
   const results: (PieceResult | undefined)[] = [];
   const built = new Map<PartBuild, SetPart>();
@@ -63,9 +63,13 @@ export async function builtMachine(
     carving.then(() => inspecting),
   ]);
   const stopped = forbidden(machine.stage, assembly?.found);
-  const parts = builds.flatMap((one) => (stopped(one.part.owner) ? [] : (built.get(one) ?? [])));
+  const inOrder = [...builds].sort((one, other) => missing.indexOf(one.part) - missing.indexOf(other.part));
+  const parts = inOrder.flatMap((one) => (stopped(one.part.owner) ? [] : (built.get(one) ?? [])));
   return { parts, assembly };
 }
+
+/** Simple parts come first: the first one can be inspected the sooner, and the last ones beside the comparison. */
+const weightOf = ({ designed }: StagePart): number => designed.design.dimensions.length;
 
 /** Hands works on and notes them. */
 function* noted(works: Iterable<PieceWork>, taken: PieceWork[]): Generator<PieceWork> {

@@ -42,5 +42,5 @@ function planIn(word: string): Plan | undefined {
   return stage === undefined || !("text" in read) ? undefined : { stage, text: read.text };
 }
 
-/** Returns the name of the machine in the text of a plan; undefined for another text, or one that writes it otherwise. */
+/** Returns the name of the machine in the text of a plan; undefined where it is not written in the plain way. */
 export const stageIn = (text: string): string | undefined => /^stage:[ \t]*([^\s#]*)/m.exec(text)?.[1];

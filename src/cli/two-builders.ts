@@ -7,7 +7,7 @@ import type { Mesh } from "../geometry/mesh.ts";
 import type { Solid } from "../geometry/solid.ts";
 import { breath } from "./breath.ts";
 
-/** What the second thread is told to do, in this order: to carve bodies, by their numbers from 0, and to compare them. */
+/** What the second thread is told to do: to carve bodies, by their numbers from 0, then to compare them. */
 export type Order =
   | { readonly index: number; readonly work: PieceWork }
   /** `carved` are the solids of the works before, in their order, as they stand in the machine. */

@@ -1,3 +1,4 @@
+import { onceForEach } from "../core/once-for-each.ts";
 import type { Mesh, Vec3 } from "./mesh.ts";
 
 /** The unit normal (x, y, z) and the area in mm2 of each facet; a facet without area has the normal 0, 0, 0. */
@@ -10,7 +11,7 @@ export interface Facets {
 export const SLIVER = 1e-6;
 
 /** Returns the normal and the area of every facet of a mesh. */
-export function facets({ positions: p, triangles }: Mesh): Facets {
+export const facets = onceForEach(({ positions: p, triangles }: Mesh): Facets => {
   const count = triangles.length / 3;
   const normals = new Float64Array(count * 3);
   const areas = new Float64Array(count);
@@ -35,7 +36,7 @@ export function facets({ positions: p, triangles }: Mesh): Facets {
     normals[facet * 3 + 2] = nz / length;
   }
   return { normals, areas };
-}
+});
 
 /** Returns the place of corner k (0 to 2) of a facet. */
 export function cornerOf({ positions, triangles }: Mesh, facet: number, k: number): Vec3 {

@@ -155,7 +155,7 @@ function isFinding(value: unknown): value is Diagnostic {
   return [value.name, value.says, value.why, value.set].every(isText);
 }
 
-/** Returns the parts that are the same bodies, each group by its names, from parts that name the first of their kind. */
+/** Returns the parts that are the same bodies, each group by its names; they name the first of their kind. */
 export function alikeAmong(parts: readonly Pick<ManifestPart, "name" | "sameAs">[]): string[][] {
   const groups = new Map<string, string[]>();
   for (const { name, sameAs } of parts)

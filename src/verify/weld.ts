@@ -1,8 +1,9 @@
+import { onceForEach } from "../core/once-for-each.ts";
 import type { Mesh } from "../geometry/mesh.ts";
 import { numbering } from "../geometry/numbering.ts";
 
 /** Returns how many facets name a corner that does not exist or has a coordinate that is not a finite number. */
-export function brokenFacets({ positions, triangles }: Mesh): number {
+export const brokenFacets = onceForEach(({ positions, triangles }: Mesh): number => {
   let broken = 0;
   for (let facet = 0; facet < triangles.length; facet += 3) {
     for (let k = 0; k < 3; k++) {
@@ -14,7 +15,7 @@ export function brokenFacets({ positions, triangles }: Mesh): number {
     }
   }
   return broken;
-}
+});
 
 /**
  * Returns the mesh as a reader of a binary STL sees it: coordinates rounded to float32, and corners that are then equal

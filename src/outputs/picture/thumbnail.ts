@@ -74,7 +74,7 @@ function paint(buffer: DepthBuffer, { triangles }: Mesh, points: Float64Array): 
     const a = (triangles[facet] as number) * 3;
     const b = (triangles[facet + 1] as number) * 3;
     const c = (triangles[facet + 2] as number) * 3;
-    // Half of them look away from the viewer: the mesh is closed, so they are hidden. Most others are smaller than a pixel.
+    // Half of them look away: the mesh is closed, so they are hidden. Most others are smaller than a pixel.
     if (!looksHere(points, a, b, c)) continue;
     if (missesMiddles(points, a, b, c) || missesMiddles(points, a + 1, b + 1, c + 1)) continue;
     paintFacet(buffer, points, a, b, c, shadeOf(points, a, b, c));
@@ -112,6 +112,6 @@ function shadeOf(points: Float64Array, a: number, b: number, c: number): number 
 }
 
 /** The colour of each shade; the first is that of the paper. */
-const PALETTE = Uint8Array.from({ length: 256 * 3 }, (_, at) =>
+const PALETTE = new Uint8Array(256 * 3).map((_, at) =>
   at < 3 ? PAPER : ((BODY[at % 3] as number) * Math.floor(at / 3)) / 255,
 );

@@ -96,7 +96,7 @@ function firstThatHelps(
   return measure === undefined ? found : { ...found, outcome: `${found.outcome}; ${measure}` };
 }
 
-/** More feet that fit are better, a machine without other errors is better than that, and one without warnings is best. */
+/** More feet that fit are better, a machine without other errors better than that, one without warnings best. */
 const rank = ({ helps, warns, fits }: Outcome): number => (helps ? (warns ? 1e6 : 1e9) : fits.length);
 
 /** What is set tells one changed plan from another, so that no machine is worked out twice. */

@@ -88,8 +88,8 @@ function whyNot(feet: readonly { readonly screw: string; readonly way: FootWay }
 }
 
 /**
- * Steps by which the motor's plate is moved, mm, and how many more than needed are tried: a printed seat lies on a layer,
- * and a seat at its very limit may warn.
+ * Steps by which the motor's plate is moved, mm, and how many more than needed are tried: a printed seat lies on a
+ * layer, and a seat at its very limit may warn.
  */
 const STEP = 0.1;
 const MORE = [0, 1, 2, 5, 10, 20];

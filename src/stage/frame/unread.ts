@@ -9,7 +9,7 @@ export function isTouched(unread: Unread, ...keys: readonly (keyof Plan)[]): boo
   return unread.some(([key]) => keys.some((one) => one === key));
 }
 
-/** Returns whether anything at or below one of these places of the plan could not be read, or a block that holds one. */
+/** Returns whether anything at or below one of these places could not be read, or a block that holds one. */
 export function isTouchedAt(unread: Unread, ...places: readonly Path[]): boolean {
   const meets = (one: Path, other: Path) => one.slice(0, other.length).every((step, at) => step === other[at]);
   return unread.some((path) => places.some((place) => meets(path, place)));

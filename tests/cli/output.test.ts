@@ -2,6 +2,7 @@ import { spawn } from "node:child_process";
 import { existsSync, mkdirSync, readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
+import { isThorough } from "../support/thorough.ts";
 import { folderWith, run } from "./program.ts";
 
 const GOOD = "format: 1\npart: wheel-spacer\nname: bench\nparameters:\n  length: 1/4 in\n";
@@ -112,7 +113,7 @@ test("no line of a run is wider than the screen", () => {
   expect(`${out}${err}`.split("\n").filter((line) => line.length > 98)).toEqual([]);
 });
 
-test("the program can be used while it is built anew", async () => {
+test.runIf(isThorough)("the program can be used while it is built anew", async () => {
   const folder = folderWith({ "a.yaml": GOOD });
   const build = spawn("node", ["scripts/build.mjs"], { stdio: "ignore" });
   const ended = new Promise<number | null>((resume) => build.once("exit", resume));

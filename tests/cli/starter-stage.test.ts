@@ -6,6 +6,7 @@ import { frameOf } from "../../src/cli/new/starter-plan.ts";
 import { starterStage } from "../../src/cli/new/starter-stage.ts";
 import { readYaml } from "../../src/presets/read.ts";
 import { readStagePreset } from "../../src/presets/stage-preset.ts";
+import { runs } from "../support/thorough.ts";
 
 const PLACE = { name: "machine", file: "machine.yaml", schema: "stage.json" };
 
@@ -57,7 +58,7 @@ describe("the plan of a new stage", () => {
         expect(y - plan.plate.size[1] / 2).toBeGreaterThan(0);
         expect(y + plan.plate.size[1] / 2).toBeLessThan(deep);
       }),
-      { numRuns: 8, seed: 29 },
+      { numRuns: runs(8, 3), seed: 29 },
     );
   });
 });

@@ -8,6 +8,7 @@ import { FAMILIES } from "../../src/parts/index.ts";
 import { evaluateFormula } from "../support/evaluate.ts";
 import { riser } from "../support/example-family.ts";
 import { printerWith } from "../support/printer.ts";
+import { someOf } from "../support/thorough.ts";
 
 type Change = Readonly<Record<string, unknown>>;
 
@@ -46,7 +47,7 @@ describe.each([...FAMILIES, riser])("$name", (family) => {
   });
 
   test("every printed formula gives the derived number", () => {
-    for (const example of examples) {
+    for (const example of someOf(examples)) {
       const { dimensions, givens } = designWith(family, example);
       const scope = new Map([...givens, ...dimensions].map(({ symbol, value }) => [symbol, value]));
       // A parameter that overrides a derived value has the same symbol as it; the derived one is what formulas mean.

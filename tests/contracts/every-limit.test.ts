@@ -11,6 +11,7 @@ import { UNCALIBRATED } from "../../src/printing/printer.ts";
 import { EXAMPLE_PLANS, STAGE_EXAMPLES, type StageExample } from "../../src/stage/examples/index.ts";
 import { deriveOnce, type Fact, type Plan, planSchema } from "../../src/stage/index.ts";
 import { near, wild } from "../support/random-plans.ts";
+import { runs } from "../support/thorough.ts";
 
 /**
  * What tells that a number is beyond its limit, by the name of the number: `*` stands for one word of it, or the rest of one. A number with
@@ -152,8 +153,8 @@ describe("no number of a machine is beyond its limit in silence", () => {
       expect(found.silent).toEqual([]);
       beyond += found.beyond;
     };
-    fc.assert(fc.property(wild, looked), { numRuns: 200, endOnFailure: true });
-    fc.assert(fc.property(near, looked), { numRuns: 60, endOnFailure: true });
-    expect(beyond).toBeGreaterThan(260);
+    fc.assert(fc.property(wild, looked), { numRuns: runs(200), endOnFailure: true });
+    fc.assert(fc.property(near, looked), { numRuns: runs(60), endOnFailure: true });
+    expect(beyond).toBeGreaterThan(runs(260, 60));
   });
 });

@@ -75,7 +75,7 @@ describe("a slip of notation in a sound preset is told alone", () => {
     const sound = new Set(toldOf(text).rest.map(keyOf));
     const lines = text.split("\n");
     // A plan takes long to read: each of its lines has some of the slips, the next line others.
-    const apart = path.includes("stages") ? runs(2, 6) : path.includes("worked") ? runs(1, 6) : 1;
+    const apart = path.includes("stages") ? runs(2, 10) : path.includes("worked") ? runs(1, 10) : 1;
     let [slips, recovered] = [0, 0];
     for (const [at, line] of lines.entries()) {
       if (line.trim() === "" || line.trim().startsWith("#")) continue;

@@ -28,7 +28,12 @@ const MISTAKES: readonly (readonly [kind: string, line: RegExp, says: RegExp, se
   ["a loop without the motor", /upper: \{/, /does not run round the motor/, /^nodes: \[motor, press, guide\]$/],
   ["unequal leads", /C: .*Tr8x8/, /^C lifts 4\.4444 mm per motor turn, A 1\.1111 mm$/, /^screw: Tr8x2, as for A$/],
   ["three screws in line", /B: \{ at/, /three screws stand 0\.0 mm from one line/, /^at: \[380, 194\], 132 mm beside/],
-  ["a plane under the floor", /A: \{ at/, /the seat comes to -29\.00 mm; the floor allows -23/, /motor\.plateTop: -8/],
+  [
+    "a plane under the floor",
+    /A: \{ at/,
+    /the seat comes to -29\.00 mm; the floor allows -23/,
+    /motor\.plateTop: -6 \(prints 3 parts anew/,
+  ],
   ["no loop to be bought", /main: \{/, /^no stock loop fits the 1185\.85 mm/, /^slide: \{ .*from: /],
   [
     "a mount under the heater",

@@ -134,7 +134,7 @@ export const COMMANDS: Readonly<Record<string, Help>> = {
         "--probe x,y,height",
         "three or more on the plate, x and y as in the plan; positive where it is high; in the plan's unit",
       ],
-      ["--spring mount=length", "how long the spring of a mount is now; left out, as long as set"],
+      ["--spring mount=length", "length of a mount's spring now, bare as in the plan; left out, as set"],
       SET,
       PRINTER,
       MESSAGES,

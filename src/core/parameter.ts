@@ -34,7 +34,8 @@ function quantity(kind: Kind, spec: Spec) {
       const { value } = reading;
       if (value < spec.min || value > spec.max || !Number.isFinite(value)) {
         const limit = value < spec.min ? spec.min : spec.max;
-        const meant = typeof typed === "number" ? "" : ` (${Number(value.toPrecision(6))} ${unit})`;
+        const read = `${Number(value.toPrecision(6))} ${unit}`;
+        const meant = typeof typed === "number" || typed.trim() === read ? "" : ` (${read})`;
         const says = `${spec.meaning} is ${typed}${meant}, outside ${range} ${unit}`;
         return complain(ctx, says, { set: `a value from ${range} ${unit}`, found: value, limit, unit, why: BEYOND });
       }

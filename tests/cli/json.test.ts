@@ -1,4 +1,4 @@
-import { readFileSync, writeFileSync } from "node:fs";
+import { appendFileSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join, resolve } from "node:path";
 import { Ajv, type ValidateFunction } from "ajv";
 import { describe, expect, test } from "vitest";
@@ -65,9 +65,13 @@ describe("what --json prints is as docs/json describes it", () => {
   test("make: of a machine that was made before with other numbers", () => {
     const folder = fresh();
     expect(run(["make", PLAN, "-q"], folder).code).toBe(0);
+    const [machine = ""] = readdirSync(join(folder, "out"));
+    const [sheet = ""] = readdirSync(join(folder, "out", machine, "parts")).filter((name) => name.endsWith(".md"));
+    appendFileSync(join(folder, "out", machine, "parts", sheet), "printed on Monday\n");
     const { out } = run(["make", PLAN, "--set", "motor.plateTop=12", "--json"], folder);
     expectValid("make", JSON.parse(out));
-    expect(JSON.parse(out)).toMatchObject({ stages: [{ reprint: { hours: expect.any(Number) } }] });
+    const changed = [join("out", machine, "parts", `${sheet}.changed`)];
+    expect(JSON.parse(out)).toMatchObject({ stages: [{ reprint: { hours: expect.any(Number) }, changed }] });
   });
 
   test("rebuild: of a part as it was made, and of one that somebody changed", () => {

@@ -29,6 +29,9 @@ const made = z.union([
           .optional()
           .describe("what to print again of a machine that was made before with other numbers"),
         removed: texts,
+        changed: texts
+          .optional()
+          .describe("files of the set before that somebody had changed, by the names under which they stay"),
         alike: z
           .array(texts)
           .optional()

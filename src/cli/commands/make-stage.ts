@@ -104,14 +104,15 @@ function linesOf(one: SetPart, output: string, { dry }: StageArgs, verbose = fal
 
 function asData(outcomes: readonly Outcome[], { dry, version }: StageArgs): object {
   return {
-    stages: outcomes.map(({ loaded: { machine, file }, folder, parts, assembly, written, removed, again, alike }) => ({
+    stages: outcomes.map(({ loaded: { machine, file }, folder, parts, assembly, written, ...outcome }) => ({
       file,
       ...(machine === undefined ? {} : reportOf(machine, assembly, version)),
       folder,
       written: dry ? [] : written.map((name) => join(folder, name)),
-      ...(again === undefined ? {} : { reprint: again }),
-      removed: dry ? [] : removed.map((name) => join(folder, name)),
-      ...(alike === undefined ? {} : { alike }),
+      ...(outcome.again === undefined ? {} : { reprint: outcome.again }),
+      removed: dry ? [] : outcome.removed.map((name) => join(folder, name)),
+      ...((outcome.changed ?? []).length === 0 ? {} : { changed: outcome.changed?.map((name) => join(folder, name)) }),
+      ...(outcome.alike === undefined ? {} : { alike: outcome.alike }),
       parts: parts.map((one) =>
         "kept" in one
           ? { ...one.kept, sameAs: undefined, kept: true }

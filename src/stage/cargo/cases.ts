@@ -40,7 +40,7 @@ export function casesOf(plan: Plan, masses: readonly Mass[]): readonly LoadCase[
   return [
     ...loaded("empty", []),
     ...loaded("print in the middle", [{ x, y, mass: plan.print }]),
-    ...corners.flatMap(({ name, at }) => loaded(`print ${name}`, [{ ...at, mass: plan.print }])),
-    ...corners.flatMap(({ name, at }) => loaded(`hand ${name}`, [{ ...at, mass: massOf(LEAN) }], true)),
+    ...corners.flatMap(({ name, at }) => loaded(`print at the ${name}`, [{ ...at, mass: plan.print }])),
+    ...corners.flatMap(({ name, at }) => loaded(`hand on the ${name}`, [{ ...at, mass: massOf(LEAN) }], true)),
   ];
 }

@@ -58,8 +58,8 @@ describe("three screws", () => {
     const { cases } = loadsOf({});
     const by = Object.fromEntries(cases.map(({ name, shares }) => [name, shares]));
     // The back screw takes (y - 62)/436 of what is added; the corner lies at y = 445.
-    expect((by["print back left"]?.C ?? 0) - (by.empty?.C ?? 0)).toBeCloseTo((2 * G * 383) / 436, 6);
-    expect((by["hand back left"]?.C ?? 0) - (by.empty?.C ?? 0)).toBeCloseTo((50 * 383) / 436, 6);
+    expect((by["print at the back left"]?.C ?? 0) - (by.empty?.C ?? 0)).toBeCloseTo((2 * G * 383) / 436, 6);
+    expect((by["hand on the back left"]?.C ?? 0) - (by.empty?.C ?? 0)).toBeCloseTo((50 * 383) / 436, 6);
     expect(cases.map(({ name }) => name)).toHaveLength(10);
   });
 

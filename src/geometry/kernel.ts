@@ -148,15 +148,18 @@ function straight(shop: Workshop, { profile, z0, z1, foot }: Extract<Solid, { ki
   return z0 === 0 ? raised : shop.arena(raised.translate(0, 0, z0));
 }
 
-/** Bodies by the meshes that were made of them, as long as somebody has the mesh: to read one in again takes longer. */
-const bodiesOfMeshes = new WeakMap<Mesh, Manifold>();
-const forgotten = new FinalizationRegistry((body: Manifold) => body.delete());
+/** The bodies of the latest meshes, of more than a machine has parts: to read a mesh in again takes longer. */
+const bodiesOfMeshes = new Map<Mesh, Manifold>();
+const REMEMBERED = 24;
 
-/** Remembers the body of a mesh under a handle of its own. */
+/** Remembers the body of a mesh under a handle of its own, and forgets the oldest. */
 function remembered(mesh: Mesh, body: Manifold): Mesh {
-  const own = body.translate(0, 0, 0);
-  bodiesOfMeshes.set(mesh, own);
-  forgotten.register(mesh, own);
+  bodiesOfMeshes.set(mesh, body.translate(0, 0, 0));
+  for (const [oldest, own] of bodiesOfMeshes) {
+    if (bodiesOfMeshes.size <= REMEMBERED) break;
+    own.delete();
+    bodiesOfMeshes.delete(oldest);
+  }
   return mesh;
 }
 

@@ -6,7 +6,7 @@ import { frameOf } from "../../src/cli/new/starter-plan.ts";
 import { starterStage } from "../../src/cli/new/starter-stage.ts";
 import { readYaml } from "../../src/presets/read.ts";
 import { readStagePreset } from "../../src/presets/stage-preset.ts";
-import { runs } from "../support/thorough.ts";
+import { runs, someOf } from "../support/thorough.ts";
 
 const PLACE = { name: "machine", file: "machine.yaml", schema: "stage.json" };
 
@@ -33,7 +33,7 @@ describe("the plan of a new stage", () => {
     sizes[units].flatMap((frame) => ["2", "3", "4"].map((screws) => ({ units, frame, screws }))),
   );
 
-  test.each(grid)("of a frame of $frame $units on $screws screws works out without an error", (given) => {
+  test.each(someOf(grid))("of a frame of $frame $units on $screws screws works out without an error", (given) => {
     const { errors, plan, answers } = starter(given);
     expect(errors).toBe(0);
     // The frame that was asked for is the one whose outer bars are written.

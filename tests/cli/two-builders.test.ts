@@ -75,7 +75,7 @@ describe("a second thread", () => {
     const [first] = await carvedBy(undefined);
     const program = `
       const { parentPort, workerData } = require("node:worker_threads");
-      parentPort.on("message", () => {
+      parentPort.once("message", () => {
         parentPort.postMessage({ index: 0, carved: workerData });
         setTimeout(() => process.exit(1), 50);
       });`;

@@ -54,7 +54,7 @@ const presetsOf = (subject: string) =>
 
 /** What JSON Schema has no words for: what the reader says there, and that it does so at least once. */
 const BEYOND: Readonly<Record<string, RegExp>> = {
-  "the range of a quantity that is written as text": / \([-\d.e+]+ \S+\), outside /,
+  "the range of a quantity that is written as text": / (?:\([-\d.e+]+ \S+\)|[-\d.e+]+ [^\s,]+), outside /,
   "a size of a bought item that no such thing has": /: \w+ is [-\d.e+]+$| is beyond all that is sold$/,
   "a pocket that does not hold its bearing": /does not hold a bearing/,
   "a hexagon or flange that its spacer has no room for": /does not stand on the plate|leaves no ring/,

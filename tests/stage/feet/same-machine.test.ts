@@ -64,7 +64,7 @@ describe("the same machine", () => {
         expect(turned.feet.map(heights)).toEqual(still.feet.map(heights));
         expect(turned.feet.map(({ part }) => part.parameters)).toEqual(still.feet.map(({ part }) => part.parameters));
       }),
-      { numRuns: 40 },
+      { numRuns: runs(40) },
     );
   });
 
@@ -76,7 +76,7 @@ describe("the same machine", () => {
         expect(mirrored.feet.map(heights)).toEqual(still.feet.map(heights));
         expect(names(mirrored)).toEqual(names(still));
       }),
-      { numRuns: 40 },
+      { numRuns: runs(40) },
     );
     const node = (name: string, x: number, y: number) => ({ name, x, y, radius: 10, inside: true, teeth: 40 });
     const [right, left] = [
@@ -185,7 +185,7 @@ describe("an independent look at the feet", () => {
             expect([set, why, says].every((text) => text.length > 3)).toBe(true);
         },
       ),
-      { numRuns: 25 },
+      { numRuns: runs(25) },
     );
   });
 });

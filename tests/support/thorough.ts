@@ -7,9 +7,9 @@ export function someOf<Thing>(all: readonly Thing[], few = 4): readonly Thing[] 
 }
 
 /**
- * How often a test tries something at random: as often as named where `TRAMWRIGHT_TESTS=thorough`, as in CI, and a
- * quarter of that, or `quick`, in an ordinary run, which is to be over soon. What is tried is the same each time.
+ * How often a test tries something at random: as often as named where `TRAMWRIGHT_TESTS=thorough`, as in CI, and an
+ * eighth of that, or `quick`, in an ordinary run, which is to be over soon. What is tried is the same each time.
  */
-export function runs(thorough: number, quick = Math.ceil(thorough / 4)): number {
+export function runs(thorough: number, quick = Math.ceil(thorough / 8)): number {
   return isThorough ? thorough : quick;
 }

@@ -80,7 +80,9 @@ function judged(was: StagePart, part: StagePart, before: Stage, after: Stage): J
       ? "the printer's settings differ"
       : changeWords(was.request, part.request, drawn.length > 0 ? drawn : changed, after.plan.units);
   const shape = partShape(part);
-  if (shape !== undefined && shape === partShape(was)) return { action: "keep", why: `the same shape; ${told()}` };
+  const sameMaterial = was.designed.design.material === part.designed.design.material;
+  if (sameMaterial && shape !== undefined && shape === partShape(was))
+    return { action: "keep", why: `the same shape; ${told()}` };
   const foot = (stage: Stage) => stage.feet.find((one) => one.part.name === part.request.name);
   const [oldFoot, newFoot] = [foot(before), foot(after)];
   const alike = changed.every((key) => PLANE.includes(key) || LOADS.includes(key));

@@ -19,3 +19,6 @@ export function shortHash(data: unknown): string {
 export function sha256Hex(bytes: Uint8Array): string {
   return bytesToHex(sha256(bytes));
 }
+
+/** Returns the SHA-256 of bytes in hex digits. */
+export type Digest = (bytes: Uint8Array) => string;

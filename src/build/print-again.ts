@@ -1,4 +1,6 @@
 import type { Manifest } from "../outputs/manifest.ts";
+import type { Digest } from "./hash.ts";
+import { bodyKey } from "./part-shape.ts";
 import { printHours } from "./print-hours.ts";
 import { isGood, type SetPart } from "./stage-set.ts";
 
@@ -7,15 +9,18 @@ export interface PrintAgain {
   readonly names: readonly string[];
   /** Estimated, for all of them. */
   readonly hours: number;
-  /** How many parts are, by their hash, what they were. */
+  /** How many parts are, by their hash or their body, what they were. */
   readonly same: number;
 }
 
-/** Returns what must be printed of a set that replaces another one, by the parts' hashes. */
-export function printAgain(parts: readonly SetPart[], before: Manifest): PrintAgain {
+/** Returns what must be printed of a set that replaces another one. */
+export function printAgain(parts: readonly SetPart[], before: Manifest, digest: Digest): PrintAgain {
   const good = parts.filter(isGood);
-  const isSame = ({ part }: SetPart) =>
-    before.parts.some(({ name, hash }) => name === part.request.name && hash === part.hash);
+  const isSame = ({ part }: SetPart) => {
+    const was = before.parts.find(({ name }) => name === part.request.name);
+    if (was === undefined || was.hash === part.hash) return was !== undefined;
+    return was.body !== undefined && was.body === bodyKey(part, digest);
+  };
   const changed = good.filter((one) => !isSame(one));
   return {
     names: changed.map(({ part }) => part.request.name),

@@ -13,9 +13,10 @@ import { reportJson } from "../outputs/report-json.ts";
 import type { Stage } from "../stage/index.ts";
 import { alike, firstOfKind } from "./alike.ts";
 import type { TestedAssembly } from "./assembly.ts";
-import { sha256Hex } from "./hash.ts";
+import { type Digest, sha256Hex } from "./hash.ts";
 import type { Finished, FinishedFile } from "./order.ts";
 import { PARTS, packageFile, sheetFile } from "./output-names.ts";
+import { bodyKey } from "./part-shape.ts";
 import type { StagePart } from "./stage-parts.ts";
 
 export { PARTS } from "./output-names.ts";
@@ -80,9 +81,6 @@ export function partFiles(one: SetPart): FinishedFile[] {
   return "kept" in one ? [] : one.finished.files.map(({ name, bytes }) => ({ name: `${PARTS}${name}`, bytes }));
 }
 
-/** Returns the SHA-256 of bytes in hex digits. */
-type Digest = (bytes: Uint8Array) => string;
-
 /** Returns the files that this run has to write, the manifest last; parts that are kept are listed in it. */
 export function setFiles(
   { name, stage, parts, assembly, version, source, alike: groups, belts }: StageSet,
@@ -115,7 +113,7 @@ export function setFiles(
     madeBy: `tramwright ${version}`,
     stage: name,
     files,
-    parts: good.map((one) => manifestPart(one, firsts.get(one.part.request.name))),
+    parts: good.map((one) => manifestPart(one, bodyKey(one.part, digest), firsts.get(one.part.request.name))),
     assembly,
     source,
   };
@@ -134,10 +132,10 @@ function entryOf({ name, bytes, part }: FinishedFile & { readonly part?: string 
 }
 
 /** What an earlier run kept may have had another first of its kind. */
-function manifestPart(one: SetPart, sameAs: string | undefined): ManifestPart {
+function manifestPart(one: SetPart, body: string | undefined, sameAs: string | undefined): ManifestPart {
   if ("kept" in one) {
     const { pieces, found, sameAs: _, ...kept } = one.kept;
-    return { ...kept, sameAs, pieces, found };
+    return { ...kept, body, sameAs, pieces, found };
   }
   const { part, finished, found } = one;
   const pieces = finished.pieces.map(({ file, made: { piece }, figures: { size, volume, mass } }) => ({
@@ -150,5 +148,5 @@ function manifestPart(one: SetPart, sameAs: string | undefined): ManifestPart {
   }));
   const { name, family } = part.request;
   const { material } = part.designed.design;
-  return { name, family: family.name, material, hash: part.hash, key: part.key, sameAs, pieces, found };
+  return { name, family: family.name, material, hash: part.hash, key: part.key, body, sameAs, pieces, found };
 }

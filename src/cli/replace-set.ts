@@ -127,7 +127,7 @@ function exchange(fresh: string, target: string, force: boolean): string[] {
 
 /**
  * Moves what others put into the old folder over into the new one, and removes the rest. A file of the set that
- * somebody changed goes over as well, unless `force`: under another name where the new set has one of that name. Returns
+ * somebody changed goes over as well, under another name where the new set has one of that name, unless `force`. Returns
  * those names.
  */
 function carryOver(aside: string, target: string, force = false): string[] {
@@ -153,6 +153,7 @@ function carryOver(aside: string, target: string, force = false): string[] {
       else {
         mkdirSync(dirname(to), { recursive: true });
         renameSync(from, to);
+        if (own.has(name)) changed.push(name);
       }
     }
     rmdirSync(join(aside, inner));

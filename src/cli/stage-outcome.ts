@@ -125,7 +125,7 @@ async function builtOutcome(
   const files = setFiles(set, sha256);
   const written = files.map(({ name }) => name);
   const kept = parts.flatMap((one) => ("kept" in one ? one.files.map(({ name }) => name) : []));
-  const again = before === undefined ? undefined : printAgain(parts, before.manifest);
+  const again = before === undefined ? undefined : printAgain(parts, before.manifest, sha256);
   if (args.dry) return { ...outcome, written, again, alike: same };
   staged.put(files);
   await staged.settled();

@@ -31,6 +31,8 @@ export interface ManifestPart {
   readonly hash: string;
   /** Stands for all that its files follow from: the hash, the program's version, what was accepted. */
   readonly key: string;
+  /** Stands for its printed body, whatever loads it was checked for; sets of earlier versions have none. */
+  readonly body?: string | undefined;
   /** The first part of the set that is the same body; left out where it is the first or the only one. */
   readonly sameAs?: string | undefined;
   readonly pieces: readonly ManifestPiece[];
@@ -117,7 +119,8 @@ function isFile(value: unknown): value is ManifestFile {
 
 function isPart(value: unknown): value is ManifestPart {
   if (!isMap(value) || ![value.name, value.family, value.material, value.hash, value.key].every(isText)) return false;
-  const { pieces, found, sameAs } = value;
+  const { pieces, found, sameAs, body } = value;
+  if (body !== undefined && !isText(body)) return false;
   if (sameAs !== undefined && !isText(sameAs)) return false;
   return Array.isArray(pieces) && pieces.every(isPiece) && Array.isArray(found) && found.every(isFinding);
 }

@@ -132,7 +132,9 @@ describe("one set in the place of another", () => {
     const folder = join(fresh(), "set");
     replaceSet(folder, { files: withManifest({ "parts/a.stl": "old", "parts/b.stl": "old" }), kept: [], force: false });
     put(folder, { "parts/a.stl": "mine" });
-    expect(replaceSet(folder, { files: withManifest({}), kept: [], force: false }).removed).toEqual(["parts/b.stl"]);
+    const { removed, changed } = replaceSet(folder, { files: withManifest({}), kept: [], force: false });
+    expect(removed).toEqual(["parts/b.stl"]);
+    expect(changed).toEqual(["parts/a.stl"]);
     expect(Object.keys(filesBelow(folder))).toEqual(["manifest.json", "parts/a.stl"]);
   });
 

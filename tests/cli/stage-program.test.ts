@@ -1,6 +1,6 @@
 import { spawn } from "node:child_process";
 import { createHash } from "node:crypto";
-import { existsSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { appendFileSync, existsSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join, resolve } from "node:path";
 import { describe, expect, test } from "vitest";
 import { stringify } from "yaml";
@@ -70,6 +70,19 @@ describe("one line of a plan changed with --set", () => {
     const ran = run(["report", "plan.yaml", ...words], folder);
     expect(ran.code).toBe(code);
     expect(ran.err).toContain(says);
+  });
+
+  test("make says of a heavier print, which shapes nothing, what compare says: no part is printed again", () => {
+    const own = folderWith({ "plan.yaml": PLAN });
+    expect(run(["make", "plan.yaml", "-q"], own).code).toBe(0);
+    const heavier = ["plan.yaml", "--set", "print=2.1 kg"];
+    const { out } = run(["compare", ...heavier], own);
+    expect(out).toMatch(/ stay, 0 parts to print/);
+    expect(out).toContain("the same shape");
+    expect(run(["make", ...heavier], own).out).toMatch(/^ {2}reprint {3}nothing: \d+ parts are as before$/m);
+    // A part whose sheet somebody wrote in is told even to who wants to hear little.
+    appendFileSync(join(own, "out/wide/parts/foot-a.md"), "printed on Monday");
+    expect(run(["make", "plan.yaml", "-q"], own).err).toContain("foot-a.md.changed: what somebody had changed");
   });
 
   test("compare takes one plan and what --set makes of it, and names what to buy", () => {

@@ -73,11 +73,13 @@ function report(outcome: Outcome, args: StageArgs, io: Io): void {
         `${loaded.machine?.preset.name}  (machine)\n  ${args.dry ? "would be" : "made    "}  ${rest} in ${folder}`,
       );
     for (const line of alikeLines(outcome.alike ?? [])) io.out(line);
-    for (const name of changed)
-      for (const line of hanging("  kept      ", `${join(folder, name)}: what somebody had changed`)) io.out(line);
     if (removed.length > 0) io.out(`  removed   ${removed.join(", ")}: no longer of this machine`);
     if (again !== undefined) for (const line of againLines(again, loaded.file, parts)) io.out(line);
   }
+  // Somebody's work that lies elsewhere now is told to whoever wants to hear little as well.
+  for (const name of changed)
+    for (const line of hanging("  kept      ", `${join(folder, name)}: what somebody had changed`))
+      (args.quiet ? io.err : io.out)(line);
   for (const line of cautionLines(cautions, args)) io.err(line);
   io.err(setSummary(diagnosticsOf(messages), parts, { ...args, written: written.length, folder }));
 }

@@ -30,7 +30,9 @@ export { type Plan, schema as planSchema } from "./schema/index.ts";
  */
 export function deriveStage(plan: Plan, printer: PrinterOf, unread: Unread = []): Stage {
   const once = (changed: Plan) => deriveOnce(changed, printer, unread);
-  const stage = withCures(once(plan), once, printer);
+  const first = once(plan);
+  // Without these it cannot be told what a way out leads to.
+  const stage = isTouched(unread, "motor", "travel") ? first : withCures(first, once, printer);
   return { ...stage, diagnostics: inPlanUnits(stage.diagnostics, plan) };
 }
 

@@ -37,7 +37,8 @@ function surfaceFaults(sound: Soundness): Diagnostic[] {
     );
   if (sound.slivers === 0) return found;
   const says = counted(sound.slivers, "facet is a sliver below 1e-6 mm2", "facets are slivers below 1e-6 mm2");
-  return [...found, complaint("note", says, count(sound.slivers), "no effect on the print; some viewers shade them")];
+  const why = "no effect on the print; some viewers shade them";
+  return [...found, { ...complaint("note", says, count(sound.slivers), why), set: "nothing: it prints all the same" }];
 }
 
 function bodyFaults(sound: Soundness, limits: Limits): Diagnostic[] {

@@ -47,8 +47,8 @@ describe("what is to be set in a plan in inches has its unit, and in one in mm n
     ]);
     const inLine = cures("screws-nearly-in-line", WIDE, ["screws.C.at=[380, 64]", "screws.C.bar=front"]);
     expect(inLine).toEqual([
-      "at: [380, 194], 132 mm beside the line through the other two, or farther",
-      "at: [380 mm, 194 mm], 132 mm beside the line through the other two, or farther",
+      "at: [380, 450] and bar: back, beside that line",
+      "at: [380 mm, 450 mm] and bar: back, beside that line",
     ]);
   });
 

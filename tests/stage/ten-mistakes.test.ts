@@ -27,7 +27,12 @@ const MISTAKES: readonly (readonly [kind: string, line: RegExp, says: RegExp, se
   ["two things of one name", /nuts: .*0\.3 kg/, /^nuts: this key is there twice, first in line \d+$/, /another name/],
   ["a loop without the motor", /upper: \{/, /does not run round the motor/, /^nodes: \[motor, press, guide\]$/],
   ["unequal leads", /C: .*Tr8x8/, /^C lifts 4\.4444 mm per motor turn, A 1\.1111 mm$/, /^screw: Tr8x2, as for A$/],
-  ["three screws in line", /B: \{ at/, /three screws stand 0\.0 mm from one line/, /^at: \[380, 194\], 132 mm beside/],
+  [
+    "three screws in line",
+    /B: \{ at/,
+    /three screws stand 0\.0 mm from one line/,
+    /^at: \[380, 450\] and bar: back, beside that line$/,
+  ],
   [
     "a plane under the floor",
     /A: \{ at/,

@@ -135,17 +135,18 @@ function readProbe(text: string, { units, plate }: Plan): Probe {
   if (numbers.length !== 3 || x === undefined || y === undefined || height === undefined)
     throw trouble(`--probe ${text} has ${cells.length} numbers and needs three: x,y,height`);
   if ([x, y].some((value, axis) => Math.abs(value - (plate.at[axis] ?? 0)) > (plate.size[axis] ?? 0) / 2 + EDGE))
-    throw trouble(`--probe ${text} lies off the plate: ${reachOf(plate)}, counted like at: in the plan`);
+    throw trouble(`--probe ${text} lies off the plate: ${reachOf(plate, units)}, counted like at: in the plan`);
   return { x, y, height };
 }
 
 /** A probe at the edge is still on the plate, mm. */
 const EDGE = 1;
 
-function reachOf({ at, size }: Plan["plate"]): string {
+function reachOf({ at, size }: Plan["plate"], units: Plan["units"]): string {
+  const shown = (value: number) => Number((units === "in" ? value / 25.4 : value).toFixed(2));
   const [x, y] = [0, 1].map((axis) => {
     const [middle, half] = [at[axis as 0 | 1], size[axis as 0 | 1] / 2];
-    return `from ${Number((middle - half).toFixed(2))} to ${Number((middle + half).toFixed(2))} mm`;
+    return `from ${shown(middle - half)} to ${shown(middle + half)} ${units}`;
   });
   return `x goes ${x}, y ${y}`;
 }

@@ -1,8 +1,10 @@
 import type { Diagnostic } from "../../core/diagnostic.ts";
+import type { Vec2 } from "../../geometry/mesh.ts";
 import { distance } from "../../mechanics/point.ts";
 import { triangleHeight } from "../../mechanics/triangle-height.ts";
 import { above, below } from "../../parts/check.ts";
 import type { Fact } from "../fact.ts";
+import { footingOf, isMisfit } from "../frame/footing.ts";
 import type { Plan } from "../schema/index.ts";
 import { told, worked } from "../worked.ts";
 import type { Support } from "./supports.ts";
@@ -70,14 +72,36 @@ function triangleOf(plan: Plan, screws: readonly Support[]): Layout {
 }
 
 /** The place that far beside the line through the other two: on the screw's own side, else on the plate's. */
-function besideLine({ plate }: Plan, own: Support, screws: readonly Support[], away: number): string {
+function besideLine(plan: Plan, own: Support, screws: readonly Support[], away: number): string {
   const [one, other] = screws.filter(({ name }) => name !== own.name) as [Support, Support];
   const long = distance(one, other);
   if (!(long > 0)) return `${away} mm or more beside the line through the other two`;
   const across = { x: (one.y - other.y) / long, y: (other.x - one.x) / long };
   const off = ({ x, y }: { x: number; y: number }) => (x - one.x) * across.x + (y - one.y) * across.y;
-  const side = Math.abs(off(own)) > 1e-6 ? off(own) : off({ x: plate.at[0], y: plate.at[1] });
+  const side = Math.abs(off(own)) > 1e-6 ? off(own) : off({ x: plan.plate.at[0], y: plan.plate.at[1] });
   const step = (side < 0 ? -away : away) - off(own);
-  const place = [own.x + step * across.x, own.y + step * across.y].map((value) => Math.round(value * 10) / 10 + 0);
-  return `[${place.join(", ")}], ${away} mm beside the line through the other two, or farther`;
+  const place: Vec2 = [rounded(own.x + step * across.x), rounded(own.y + step * across.y)];
+  const { at, bar } = onABar(plan, own.name, place, ([x, y]) => Math.abs(off({ x, y })) >= away);
+  const far = at === place ? `${away} mm beside the line through the other two, or farther` : "beside that line";
+  return `[${at.join(", ")}]${bar === undefined ? "" : ` and bar: ${bar}`}, ${far}`;
+}
+
+const rounded = (value: number) => Math.round(value * 10) / 10 + 0;
+
+/** The place itself where a foot has a bar there, its own or another one, else the nearest on a bar that is far enough. */
+function onABar(plan: Plan, name: string, place: Vec2, isFar: (at: Vec2) => boolean) {
+  const screw = plan.screws[name];
+  if (screw === undefined) return { at: place };
+  const footing = (at: Vec2, bar: string | undefined) =>
+    footingOf({ ...plan, screws: { ...plan.screws, [name]: { ...screw, at: [...at], bar } } }, name);
+  if (!isMisfit(footing(place, screw.bar))) return { at: place };
+  const other = footing(place, undefined);
+  if (!isMisfit(other)) return { at: place, bar: other.bar.name };
+  const beside = Object.keys(plan.bars).flatMap((bar) => {
+    const misfit = footing(place, bar);
+    if (plan.bars[bar]?.moves || !isMisfit(misfit) || misfit.at === undefined || !isFar(misfit.at)) return [];
+    return isMisfit(footing(misfit.at, bar)) ? [] : [{ at: misfit.at, bar, by: misfit.by }];
+  });
+  const [nearest] = beside.sort((one, another) => one.by - another.by);
+  return nearest ?? { at: place };
 }

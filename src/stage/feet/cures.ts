@@ -20,8 +20,8 @@ export interface Cure {
   readonly reprints: number;
   /** What else is made anew that no family of parts makes. */
   readonly also?: string | undefined;
-  /** What it helps at the price of: warnings that the first plan had not. */
-  readonly warns: boolean;
+  /** How many warnings it brings that the first plan had not, where it helps. */
+  readonly warns: number;
 }
 
 /** Works out a changed plan; `set` says the change in words. */
@@ -53,7 +53,7 @@ export function curesOf(stage: Stage, derive: Derive, printer: PrinterOf): Cure[
   return waysOut(stage.plan, hopeless).map((way) => {
     const { asks, plans, skipped = "not tried" } = way;
     if (plans.length === 0)
-      return { way: asks, set: "", helps: false, fits: [], outcome: skipped, reprints: 0, warns: false };
+      return { way: asks, set: "", helps: false, fits: [], outcome: skipped, reprints: 0, warns: 0 };
     return { way: asks, ...firstThatHelps(way, derive, (changed, also) => outcomeOf(stage, changed, also, printer)) };
   });
 }
@@ -66,25 +66,26 @@ function paired(stage: Stage, derive: Derive, printer: PrinterOf): Cure[] {
   const way = "two of these together";
   if (plans.length === 0) return [];
   const outcome = (changed: Stage) => outcomeOf(stage, changed, undefined, printer);
-  return [{ way, ...firstThatHelps({ asks: way, plans }, derive, outcome) }];
+  return [{ way, ...firstThatHelps({ asks: way, plans }, derive, outcome, true) }];
 }
 
 type Outcome = Omit<Cure, "way" | "set">;
 
 /**
- * The smallest change that helps and brings no warning with it, else the smallest that helps, else what came of the one
- * that leaves the fewest feet, the smallest of those.
+ * The smallest change that helps and brings no warning with it, else the one of those that help which brings the fewest,
+ * or the `first` of them; else what came of the one that leaves the fewest feet, the smallest of those.
  */
 function firstThatHelps(
   { plans, further, measure }: Way,
   derive: Derive,
   outcome: (changed: Stage, also: string | undefined) => Outcome,
+  first = false,
 ): Omit<Cure, "way"> {
   let best: Omit<Cure, "way"> | undefined;
   let last: Stage | undefined;
   const tries = (changes: readonly Changed[]) => {
     for (const { set, plan, also } of changes) {
-      if (best?.helps && !best.warns) return;
+      if (best?.helps && (best.warns === 0 || first)) return;
       last = derive(plan, set);
       const one = { set, ...outcome(last, also) };
       if (best === undefined || rank(one) > rank(best)) best = one;
@@ -92,12 +93,12 @@ function firstThatHelps(
   };
   tries(plans);
   if (last !== undefined && further !== undefined) tries(further(last));
-  const found = best ?? { set: "", helps: false, fits: [], outcome: "not tried", reprints: 0, warns: false };
+  const found = best ?? { set: "", helps: false, fits: [], outcome: "not tried", reprints: 0, warns: 0 };
   return measure === undefined ? found : { ...found, outcome: `${found.outcome}; ${measure}` };
 }
 
-/** More feet that fit are better, a machine without other errors better than that, one without warnings best. */
-const rank = ({ helps, warns, fits }: Outcome): number => (helps ? (warns ? 1e6 : 1e9) : fits.length);
+/** More feet that fit are better, a machine without other errors better than that, and the fewer warnings the better. */
+const rank = ({ helps, warns, fits }: Outcome): number => (helps ? 1e6 - warns : fits.length);
 
 /** What is set tells one changed plan from another, so that no machine is worked out twice. */
 function remembering(derive: Derive): Derive {
@@ -121,11 +122,11 @@ function outcomeOf(base: Stage, changed: Stage, also: string | undefined, printe
     .filter((screw) => !stuck.includes(screw));
   const warnings = changed.diagnostics.filter((one) => one.level === "warning" && !had.has(keyOf(one)));
   const helps = left.length === 0;
-  const warns = helps && warnings.length > 0;
+  const warns = helps ? warnings.length : 0;
   const outcome = [
     ...(fits.length === 0 ? [] : [`${listed(fits)} ${fits.length === 1 ? "fits" : "fit"}`]),
     ...(helps ? [] : [`leaves ${remaining(left)}`]),
-    ...(warns ? [`warns of ${remaining(warnings)}`] : []),
+    ...(warns > 0 ? [`warns of ${remaining(warnings)}`] : []),
   ].join("; ");
   return { helps, fits, outcome, reprints: newParts(base, changed, printer), also, warns };
 }
@@ -174,8 +175,11 @@ const anew = ({ reprints, also }: Cure) =>
 
 /** What is set mends all feet; it is told at the first of them, and where only some are mended, at those. */
 function settingOf(one: Diagnostic, first: Diagnostic, cures: readonly Cure[]): string {
-  const said = (each: Cure) => `${each.set} (prints ${anew(each)})`;
-  const helping = cures.filter(({ helps }) => helps).slice(0, NAMED);
+  const warned = ({ warns }: Cure) =>
+    warns === 0 ? "" : `, with ${warns} ${warns === 1 ? "warning" : "warnings"} more`;
+  const said = (each: Cure) => `${each.set} (prints ${anew(each)}${warned(each)})`;
+  const isFirst = ({ set }: Cure, at: number) => cures.findIndex((one) => one.helps && one.set === set) === at;
+  const helping = cures.filter((each, at) => each.helps && isFirst(each, at)).slice(0, NAMED);
   if (helping.length > 0) {
     if (one !== first) return `what is set for ${screwOf(first)}, which mends this foot too`;
     return helping.map(said).join(", or ");

@@ -1,9 +1,12 @@
 import { FAMILIES } from "../../parts/index.ts";
 import type { PlacedPart } from "../machine.ts";
 
-/** Parameters of parts that a plan has no key for, and the key that moves them as far, by family. */
+/** Parameters of parts that a plan has no key for, and what is to be set for them, by family. */
 const KEYS: Readonly<Record<string, Readonly<Record<string, string>>>> = {
-  "screw-foot": { beltPlane: "motor.plateTop" },
+  "screw-foot": {
+    beltPlane: "motor.plateTop",
+    "a larger axisOffset, or leave it out": "at: of the screw, farther from its bar",
+  },
 };
 
 /** Returns what a part of a family asks to be set in the words of a plan: `motor.plateTop` for a foot's `beltPlane`. */

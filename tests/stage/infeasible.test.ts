@@ -63,7 +63,10 @@ describe("a machine of which no single way out helps", () => {
     );
     expect(lines.at(-1)).toContain(`two of these together, ${both}: `);
     const sets = errors.map(({ diagnostic: { set } }) => set);
-    expect(sets).toEqual([`${both} (prints 2 parts anew, with 5 warnings more)`, "what is set for A, which mends this foot too"]);
+    expect(sets).toEqual([
+      `${both} (prints 2 parts anew, with 5 warnings more)`,
+      "what is set for A, which mends this foot too",
+    ]);
   });
 
   test("typed as --set the two let the machine be built, and each of them alone does not", () => {

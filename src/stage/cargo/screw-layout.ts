@@ -88,7 +88,7 @@ function besideLine(plan: Plan, own: Support, screws: readonly Support[], away: 
 
 const rounded = (value: number) => Math.round(value * 10) / 10 + 0;
 
-/** The place itself where a foot has a bar there, its own or another one, else the nearest on a bar that is far enough. */
+/** The place itself where a foot has a bar there, its own or another one; else the nearest far enough on a bar. */
 function onABar(plan: Plan, name: string, place: Vec2, isFar: (at: Vec2) => boolean) {
   const screw = plan.screws[name];
   if (screw === undefined) return { at: place };

@@ -72,8 +72,8 @@ function paired(stage: Stage, derive: Derive, printer: PrinterOf): Cure[] {
 type Outcome = Omit<Cure, "way" | "set">;
 
 /**
- * The smallest change that helps and brings no warning with it, else the one of those that help which brings the fewest,
- * or the `first` of them; else what came of the one that leaves the fewest feet, the smallest of those.
+ * The smallest change that helps and brings no warning with it, else of those that help the one which brings the
+ * fewest, or the `first` of them; else what came of the one that leaves the fewest feet, the smallest of those.
  */
 function firstThatHelps(
   { plans, further, measure }: Way,
@@ -97,7 +97,7 @@ function firstThatHelps(
   return measure === undefined ? found : { ...found, outcome: `${found.outcome}; ${measure}` };
 }
 
-/** More feet that fit are better, a machine without other errors better than that, and the fewer warnings the better. */
+/** More feet that fit are better, a machine without other errors better than that, with few warnings best. */
 const rank = ({ helps, warns, fits }: Outcome): number => (helps ? 1e6 - warns : fits.length);
 
 /** What is set tells one changed plan from another, so that no machine is worked out twice. */

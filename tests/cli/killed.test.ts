@@ -7,7 +7,7 @@ import { runs } from "../support/thorough.ts";
 import { fresh, PROGRAM, run } from "./program.ts";
 
 /** TRAMWRIGHT_KILLS tries as many as are wanted; each costs about a second of two cores. */
-const RUNS = Number(process.env.TRAMWRIGHT_KILLS ?? runs(100, 16));
+const RUNS = Number(process.env.TRAMWRIGHT_KILLS ?? runs(100, 8));
 
 const PLAN = readFileSync("presets/stages/copy-stand.yaml", "utf8").replace(
   /printer: .*\n/,

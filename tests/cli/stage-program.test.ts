@@ -79,6 +79,8 @@ describe("one line of a plan changed with --set", () => {
     const { out } = run(["compare", ...heavier], own);
     expect(out).toMatch(/ stay, 0 parts to print/);
     expect(out).toContain("the same shape");
+    // The same bodies of another plastic are other parts.
+    expect(run(["compare", "plan.yaml", "--set", "foot.material=ASA"], own).out).toMatch(/foot-a +reprint/);
     expect(run(["make", ...heavier], own).out).toMatch(/^ {2}reprint {3}nothing: \d+ parts are as before$/m);
     // A part whose sheet somebody wrote in is told even to who wants to hear little.
     appendFileSync(join(own, "out/wide/parts/foot-a.md"), "printed on Monday");

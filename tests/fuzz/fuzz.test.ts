@@ -9,7 +9,7 @@ import { nextCase, seedsIn } from "./seeds.ts";
 import { flawOf } from "./survives.ts";
 
 const SEEDS = seedsIn("presets");
-const CASES = runs(20_000, 2500);
+const CASES = runs(20_000, 1200);
 
 describe("files changed by chance", () => {
   test("are answered: no exception, no hang, no name outside the folder, no odd sign in a message", () => {

@@ -8,7 +8,7 @@ import { near, wild } from "../support/random-plans.ts";
 import { runs } from "../support/thorough.ts";
 
 const PRINTER = printerWith();
-const RUNS = { wild: runs(200), near: runs(40) };
+const RUNS = { wild: runs(200, 12), near: runs(40) };
 
 /** Returns whether a path leads to something in the plan, or to a key that a thing of the plan could have. */
 function leadsIn(plan: Plan, path: Path): boolean {

@@ -1,4 +1,4 @@
-import { partShape } from "./part-shape.ts";
+import { printedBody } from "./part-shape.ts";
 import type { StagePart } from "./stage-parts.ts";
 
 /**
@@ -8,10 +8,10 @@ import type { StagePart } from "./stage-parts.ts";
 export function alike(parts: readonly StagePart[]): string[][] {
   const groups = new Map<string, string[]>();
   for (const part of parts) {
-    const shape = partShape(part);
-    if (shape === undefined) continue;
+    const body = printedBody(part);
+    if (body === undefined) continue;
     const { printer, name } = part.request;
-    const key = JSON.stringify([shape, part.designed.design.material, printer]);
+    const key = JSON.stringify([body, printer]);
     groups.set(key, [...(groups.get(key) ?? []), name]);
   }
   return [...groups.values()].filter((names) => names.length > 1);

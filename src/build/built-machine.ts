@@ -35,23 +35,22 @@ export async function builtMachine(
   missing: readonly StagePart[],
   { builders, version, heard, earlier, pause }: Means,
 ): Promise<BuiltMachine> {
-  const { builds, works } = planBuilds([...missing].sort((one, other) => weightOf(one) - weightOf(other)));
-  const taken: PieceWork[] = [];
+  const { builds, works, taken } = planBuilds([...missing].sort((one, other) => weightOf(one) - weightOf(other)));
   const results: (PieceResult | undefined)[] = [];
-  const built = new Map<PartBuild, SetPart>();
+  const built = new Map<StagePart, SetPart>();
   const inspect = async (work: PieceWork, index: number, carved: Carved) => {
     results[index] = inspected(work, carved);
     for (const one of builds) {
-      if (built.has(one) || !isBuilt(one, results)) continue;
+      if (built.has(one.part) || !isBuilt(one, results)) continue;
       const part = builtPart(one, results, version);
-      built.set(one, part);
+      built.set(one.part, part);
       heard?.(part);
     }
     await pause?.();
   };
   // One after the other, as they come.
   let inspecting = Promise.resolve();
-  const carving = builders.carve(noted(works, taken), (index, carved) => {
+  const carving = builders.carve(works, (index, carved) => {
     const work = taken[index];
     if (work === undefined) return;
     inspecting = inspecting.then(() => inspect(work, index, carved));
@@ -63,21 +62,12 @@ export async function builtMachine(
     carving.then(() => inspecting),
   ]);
   const stopped = forbidden(machine.stage, assembly?.found);
-  const inOrder = [...builds].sort((one, other) => missing.indexOf(one.part) - missing.indexOf(other.part));
-  const parts = inOrder.flatMap((one) => (stopped(one.part.owner) ? [] : (built.get(one) ?? [])));
+  const parts = missing.flatMap((part) => (stopped(part.owner) ? [] : (built.get(part) ?? [])));
   return { parts, assembly };
 }
 
 /** Simple parts come first: the first one can be inspected the sooner, and the last ones beside the comparison. */
 const weightOf = ({ designed }: StagePart): number => designed.design.dimensions.length;
-
-/** Hands works on and notes them. */
-function* noted(works: Iterable<PieceWork>, taken: PieceWork[]): Generator<PieceWork> {
-  for (const work of works) {
-    taken.push(work);
-    yield work;
-  }
-}
 
 /** Returns the machine with the body that is built in the place of each that is alike: it need not be carved again. */
 function asTwins({ bodies, lift }: Bodies, builds: readonly PartBuild[], taken: readonly PieceWork[]): Bodies {

@@ -2,7 +2,7 @@ import type { HardwareLine } from "../parts/family.ts";
 import type { FootChoice, Stage } from "../stage/index.ts";
 import { changeWords } from "./change-words.ts";
 import { canonical } from "./hash.ts";
-import { partShape } from "./part-shape.ts";
+import { printedBody } from "./part-shape.ts";
 import { reusedFoot } from "./reused-foot.ts";
 import type { StagePart } from "./stage-parts.ts";
 
@@ -79,10 +79,8 @@ function judged(was: StagePart, part: StagePart, before: Stage, after: Stage): J
     changed.length === 0
       ? "the printer's settings differ"
       : changeWords(was.request, part.request, drawn.length > 0 ? drawn : changed, after.plan.units);
-  const shape = partShape(part);
-  const sameMaterial = was.designed.design.material === part.designed.design.material;
-  if (sameMaterial && shape !== undefined && shape === partShape(was))
-    return { action: "keep", why: `the same shape; ${told()}` };
+  const body = printedBody(part);
+  if (body !== undefined && body === printedBody(was)) return { action: "keep", why: `the same shape; ${told()}` };
   const foot = (stage: Stage) => stage.feet.find((one) => one.part.name === part.request.name);
   const [oldFoot, newFoot] = [foot(before), foot(after)];
   const alike = changed.every((key) => PLANE.includes(key) || LOADS.includes(key));

@@ -19,26 +19,28 @@ export interface BuildPlan {
   readonly builds: readonly PartBuild[];
   /** To be taken once. */
   readonly works: Iterable<PieceWork>;
+  /** The works that were taken so far. */
+  readonly taken: readonly PieceWork[];
 }
 
 /** Returns what is to be built of parts. */
 export function planBuilds(parts: readonly StagePart[]): BuildPlan {
   const builds: PartBuild[] = [];
-  return { builds, works: drawnInto(builds, parts) };
+  const taken: PieceWork[] = [];
+  return { builds, works: drawn(parts, builds, taken), taken };
 }
 
-function* drawnInto(builds: PartBuild[], parts: readonly StagePart[]): Generator<PieceWork> {
+function* drawn(parts: readonly StagePart[], builds: PartBuild[], taken: PieceWork[]): Generator<PieceWork> {
   const known = new Map<string, number>();
-  let count = 0;
   for (const part of parts) {
     const draft = drawPart(part.request, part.designed);
     const own = worksOf(draft);
     const shape = JSON.stringify(own);
-    const from = known.get(shape) ?? count;
+    const from = known.get(shape) ?? taken.length;
     builds.push({ part, draft, from });
     if (known.has(shape)) continue;
     known.set(shape, from);
-    count += own.length;
+    taken.push(...own);
     yield* own;
   }
 }

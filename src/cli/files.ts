@@ -199,9 +199,8 @@ export function cleanUp(): void {
 
 /** Writes a new file down to the disk; one that is there already is an error. */
 export function writeWhole(path: string, bytes: Uint8Array): void {
-  const file = openSync(path, "wx");
+  const file = opened(path, bytes);
   try {
-    for (let done = 0; done < bytes.length; ) done += writeSync(file, bytes, done);
     fsyncSync(file);
   } finally {
     closeSync(file);
@@ -213,16 +212,22 @@ export function writeWhole(path: string, bytes: Uint8Array): void {
  * disk refused it. What is in the way of writing is thrown at once.
  */
 export function writeBegun(path: string, bytes: Uint8Array): Promise<boolean> {
+  const file = opened(path, bytes);
+  return new Promise((resolve) => {
+    fsync(file, (refused) => close(file, (lost) => resolve((refused ?? lost ?? null) === null)));
+  });
+}
+
+/** Writes a new file and leaves it open, unless that fails. */
+function opened(path: string, bytes: Uint8Array): number {
   const file = openSync(path, "wx");
   try {
     for (let done = 0; done < bytes.length; ) done += writeSync(file, bytes, done);
+    return file;
   } catch (thrown) {
     closeSync(file);
     throw thrown;
   }
-  return new Promise((resolve) => {
-    fsync(file, (refused) => close(file, (lost) => resolve((refused ?? lost ?? null) === null)));
-  });
 }
 
 /** Whether something is there that this program did not write: a link, a pipe, or a file without its words. */
